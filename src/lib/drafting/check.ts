@@ -1,0 +1,20 @@
+/** A change that clears a check: set the choice at `path` to `value` (mm, radians, a share, a count, or a word). */
+export interface WayOut {
+	/** Dotted path into the draft's input, such as `skirt.share`. */
+	readonly path: string;
+	readonly value: number | string;
+	/** What else it brings, for the sentence. */
+	readonly figures?: Readonly<Record<string, number>>;
+}
+
+/** What the draft tells back. No prose: `ui/wording` has the sentence for each code. */
+export interface Check {
+	readonly code: string;
+	/** `good`: looked at and right. `note`: worth knowing. `caution`: think first. `stop`: not fit to cut. */
+	readonly severity: 'good' | 'note' | 'caution' | 'stop';
+	/** The figures it rests on, in mm (angles in radians, shares as fractions). */
+	readonly figures: Readonly<Record<string, number>>;
+	/** Which seam or piece it is about, where there are several. */
+	readonly about?: string;
+	readonly waysOut: readonly WayOut[];
+}

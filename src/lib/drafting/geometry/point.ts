@@ -1,0 +1,13 @@
+// The plane that pieces are drawn on: x to the right, y up, angles counterclockwise from +x, millimetres and radians.
+
+export type Point = readonly [x: number, y: number];
+
+export const add = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1]];
+export const subtract = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1]];
+export const scale = (a: Point, by: number): Point => [a[0] * by, a[1] * by];
+export const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
+/** The point at `radius` from `centre` in the direction `angle`. */
+export const polar = (centre: Point, radius: number, angle: number): Point => [
+	centre[0] + radius * Math.cos(angle),
+	centre[1] + radius * Math.sin(angle)
+];
