@@ -1,0 +1,60 @@
+// The figures that a lesson may show in a sentence: each a pure function from the reader's draft to millimetres.
+import type { Draft } from '../drafting/draft.ts';
+
+type Of = (draft: Draft) => number | undefined;
+
+export const figures = {
+	waist: ({ body }) => body.waist,
+	hip: ({ body }) => body.hip,
+	/** Round the hip with its ease: what the opening must let through. */
+	hipWithEase: ({ body, skirt }) => (body.hip === undefined ? undefined : body.hip + skirt.hipEase),
+	waistToHip: ({ body }) => body.waistToHip,
+	waistEase: ({ skirt }) => skirt.waistEase,
+	hipEase: ({ skirt }) => skirt.hipEase,
+	length: ({ skirt }) => skirt.length,
+	bandDepth: ({ skirt }) => skirt.band.depth,
+	underlap: ({ skirt }) => skirt.band.underlap,
+	seamAllowance: ({ skirt }) => skirt.allowances.seam,
+	waistAllowance: ({ skirt }) => skirt.allowances.waist,
+	hemAllowance: ({ skirt }) => skirt.hem,
+	/** One turn of a hem turned twice. */
+	hemTurn: ({ skirt }) => skirt.hem / 2,
+	waistSeamGirth: ({ figures }) => figures.waistSeamGirth,
+	halfWaistSeam: ({ figures }) => figures.waistSeamGirth / 2,
+	quarterWaistSeam: ({ figures }) => figures.waistSeamGirth / 4,
+	waistRadius: ({ figures }) => figures.waistRadius,
+	cutWaistRadius: ({ figures }) => figures.cutWaistRadius,
+	/** From the cut edge to the staystitching, 2 to 3 mm short of the stitch line (common practice, no source). */
+	staystitchFromEdge: ({ skirt }) => skirt.allowances.waist - 2.5,
+	/** Round the cut edge: shorter than the stitch line, since it lies inside the curve. */
+	cutWaistEdge: ({ figures }) => figures.waistSeamGirth - figures.waistClip,
+	waistClip: ({ figures }) => figures.waistClip,
+	/** What the waist would sew to if the radius were taken for the cut line. */
+	waistIfMistaken: ({ figures, skirt }) => figures.waistSeamGirth + figures.sweepAngle * skirt.allowances.waist,
+	skirtLength: ({ figures }) => figures.skirtLength,
+	hemRadius: ({ figures }) => figures.hemRadius,
+	cutHemRadius: ({ figures }) => figures.cutHemRadius,
+	hemSweep: ({ figures }) => figures.hemSweep,
+	/** What a hem turned twice has to ease in. */
+	narrowHemSurplus: ({ figures, skirt }) => figures.sweepAngle * skirt.hem,
+	cutSkirtLength: ({ figures, skirt }) => skirt.allowances.waist + figures.skirtLength + skirt.hem,
+	/** Along the selvedge: two hem radii and nothing to spare. */
+	clothLength: ({ figures }) => 2 * figures.cutHemRadius,
+	/** Across the cloth, from the cut centre-back edge to the cut hem at the fold. */
+	clothWidth: ({ figures, skirt }) => figures.cutHemRadius + skirt.allowances.seam,
+	bandCutLength: ({ figures }) => figures.bandCutLength,
+	bandCutDepth: ({ figures }) => figures.bandCutDepth,
+	openingBelowSeam: ({ figures }) => figures.openingBelowSeam,
+	zipLength: ({ figures }) => figures.zipLength,
+	zipEndBelowSeam: ({ figures }) => figures.zipEndBelowSeam,
+	/** The lining's opening ends 15 mm below the zip's (common practice, no source), or lower where it must. */
+	liningOpening: ({ figures }) => Math.max(figures.zipEndBelowSeam + 15, figures.liningOpeningBelowSeam ?? 0),
+	liningShorterBy: ({ skirt }) => skirt.lining?.shorterBy,
+	liningHemRadius: ({ figures }) => figures.liningHemRadius,
+	liningCutHemRadius: ({ figures, skirt }) => (figures.liningHemRadius === undefined ? undefined : figures.liningHemRadius + skirt.hem)
+} satisfies Record<string, Of>;
+
+export type FigureName = keyof typeof figures;
+
+/** In mm, or undefined where the draft doesn't have it (no hip read, no lining). */
+export const figureOf = (name: string, draft: Draft): number | undefined => (figures as Record<string, Of>)[name]?.(draft);

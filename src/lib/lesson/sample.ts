@@ -1,0 +1,19 @@
+// Invented numbers, shown with the label "sample numbers" to a reader who hasn't measured. Millimetres.
+import type { Unit } from '../class/event.ts';
+import type { ClassRules } from '../class/rules.ts';
+import type { Measurement } from '../drafting/body.ts';
+import type { LessonStyle } from './style.ts';
+
+export const sampleMeasured: Readonly<Record<Measurement, number>> = { waist: 740, hip: 990, waistToHip: 200, length: 600 };
+
+/** The rules of no class: the lesson's own style with 15 mm allowances (5/8 in for a reader in inches). */
+export function sampleRules(unit: Unit, style: LessonStyle): ClassRules {
+	const allowance = unit === 'in' ? 15.875 : 15;
+	return {
+		unit, zipSeries: unit,
+		allowances: { waist: allowance, seam: allowance, hem: style.hem },
+		tolerances: { readings: 10, waistWalk: 5, bandSeam: 5, hemLevel: 5 },
+		open: { share: false, waistEase: false, bandDepth: false, hemFinish: false },
+		gate: []
+	};
+}

@@ -1,0 +1,55 @@
+// How a figure comes about, as data: lengths and words in order, the result last. The screen sets it as a sum.
+import type { Draft } from '../drafting/draft.ts';
+import { figureOf } from './figure.ts';
+
+/** A length in mm with what it is, a plain number, or a sign such as `+`. */
+export type Token = { readonly mm: number; readonly is: string } | { readonly number: string } | { readonly sign: '+' | '−' | '×' | '÷' };
+
+export interface Working {
+	/** What is worked out: `waist radius`. */
+	readonly of: string;
+	readonly tokens: readonly Token[];
+	readonly mm: number;
+}
+
+interface Recipe {
+	readonly of: string;
+	readonly tokens: (length: (name: string, is: string) => Token, draft: Draft) => readonly Token[];
+}
+
+const plus = { sign: '+' } as const;
+const minus = { sign: '−' } as const;
+const times = { sign: '×' } as const;
+const over = { sign: '÷' } as const;
+const number = (value: string) => ({ number: value });
+
+/** The whole sweep as a number to divide by: 3.14 for a half circle, 6.28 for a full one (two places: under 0.1 % out). */
+export const sweepNumber = (share: number): string => (2 * Math.PI * share).toFixed(2);
+
+const recipes: Readonly<Record<string, Recipe>> = {
+	waistSeamGirth: { of: 'waist seam', tokens: (l) => [l('waist', 'waist'), plus, l('waistEase', 'ease')] },
+	waistRadius: { of: 'waist radius', tokens: (l, { skirt }) => [l('waistSeamGirth', 'waist seam'), over, number(sweepNumber(skirt.share))] },
+	cutWaistRadius: { of: 'cut radius at the waist', tokens: (l) => [l('waistRadius', 'waist radius'), minus, l('waistAllowance', 'allowance')] },
+	skirtLength: { of: 'length below the band', tokens: (l) => [l('length', 'finished length'), minus, l('bandDepth', 'band')] },
+	hemRadius: { of: 'hem radius', tokens: (l) => [l('waistRadius', 'waist radius'), plus, l('skirtLength', 'length below the band')] },
+	cutHemRadius: { of: 'cut radius at the hem', tokens: (l) => [l('hemRadius', 'hem radius'), plus, l('hemAllowance', 'hem allowance')] },
+	hemSweep: { of: 'round the hem', tokens: (l, { skirt }) => [l('hemRadius', 'hem radius'), times, number(sweepNumber(skirt.share))] },
+	clothLength: { of: 'along the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), times, number('2')] },
+	clothWidth: { of: 'across the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), plus, l('seamAllowance', 'back allowance')] },
+	bandCutLength: {
+		of: 'band, cut length',
+		tokens: (l) => [l('waistSeamGirth', 'waist seam'), plus, l('underlap', 'underlap'), plus, number('2'), times, l('seamAllowance', 'end allowance')]
+	},
+	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] }
+};
+
+export const workingNames: readonly string[] = Object.keys(recipes);
+
+/** Null where the draft lacks one of the figures. */
+export function workingOf(name: string, draft: Draft): Working | null {
+	const recipe = recipes[name];
+	const mm = figureOf(name, draft);
+	if (!recipe || mm === undefined) return null;
+	const tokens = recipe.tokens((figure, is) => ({ mm: figureOf(figure, draft) ?? NaN, is }), draft);
+	return tokens.some((token) => 'mm' in token && Number.isNaN(token.mm)) ? null : { of: recipe.of, tokens, mm };
+}
