@@ -1,0 +1,104 @@
+// What a learner comes back with on any device: a secret of 128 bits in a QR, and five words that anyone can type.
+import { randomInt, randomUUID } from 'node:crypto';
+import type { Sql } from 'postgres';
+import { may } from '../class/permission.ts';
+import { ok, refuse, type Result } from '../drafting/result.ts';
+import { notFound, type Asker } from './asker.ts';
+import { giveTurnBack, takeTurn } from './attempt.ts';
+import { drawSecret, sha256 } from './digest.ts';
+import { hashSecret, proves } from './passphrase.ts';
+import type { Person } from './person.ts';
+import { words } from './words.ts';
+
+export interface Card {
+	readonly classId: string;
+	readonly name: string;
+	/** Goes into the fragment of the address in the QR, so that it reaches no log. */
+	readonly secret: string;
+	/** Five words, 10 bits each. */
+	readonly words: readonly string[];
+}
+
+export interface CardHolder {
+	readonly person: Person;
+	readonly cardId: string;
+	readonly classId: string;
+}
+
+const drawWords = (): string[] => Array.from({ length: 5 }, () => words[randomInt(words.length)]!);
+
+/**
+ * Makes a new card for a member: her own, or one that her teacher prints. It is shown this once.
+ * The card before it ends, and every session that began with that card; the asker's own session stays.
+ */
+export async function makeCard(sql: Sql, asker: Asker, memberId: string): Promise<Card> {
+	const drawn = drawWords();
+	const hashed = await hashSecret(drawn.join(' '));
+	const secret = drawSecret();
+	return sql.begin(async (sql) => {
+		const [member] = await sql`
+			select m.class_id, m.name, m.person_id, me.role
+			from members m join members me on me.class_id = m.class_id and me.person_id = ${asker.person.id} and me.status = 'admitted'
+			where m.id = ${memberId} and m.status = 'admitted' and m.role <> 'teacher' for update of m`;
+		if (!member) return notFound();
+		const mine = member.person_id === asker.person.id;
+		if (!may(member.role, { resource: 'card', action: 'print' }, mine ? 'own' : 'class')) return notFound();
+
+		const cardId = randomUUID();
+		const ended = await sql`update cards set ended_at = now() where member_id = ${memberId} and ended_at is null returning id`;
+		for (const { id } of ended) {
+			await sql`update sessions set card_id = null where card_id = ${id} and encode(digest, 'hex') = ${asker.sessionId}`;
+			await sql`delete from sessions where card_id = ${id}`;
+		}
+		// Which of a million pairs of words finds a card is settled by drawing again, not by chance alone.
+		let five = drawn;
+		let wordsHash = hashed;
+		while (await isPairTaken(sql, member.class_id, five)) {
+			five = drawWords();
+			wordsHash = await hashSecret(five.join(' '));
+		}
+		await sql`
+			insert into cards (id, member_id, class_id, secret_digest, first_words, words_hash)
+			values (${cardId}, ${memberId}, ${member.class_id}, ${sha256(secret)}, ${five.slice(0, 2).join(' ')}, ${wordsHash})`;
+		return { classId: member.class_id, name: member.name, secret, words: five };
+	});
+}
+
+async function isPairTaken(sql: Pick<Sql, never> & import('./asker.ts').Query, classId: string, five: readonly string[]): Promise<boolean> {
+	const pair = five.slice(0, 2).join(' ');
+	const found = await sql`select from cards where class_id = ${classId} and first_words = ${pair} and ended_at is null`;
+	return found.length > 0;
+}
+
+const holder = (row: Record<string, never>): CardHolder => ({
+	person: { id: row.person_id!, name: row.name!, canTeach: row.can_teach! }, cardId: row.card_id!, classId: row.class_id!
+});
+
+/** Whose card the secret in the QR opens, if it hasn't ended and she is still in the class. */
+export async function proveSecret(sql: Sql, secret: string): Promise<CardHolder | null> {
+	const [row] = await sql`
+		select c.id as card_id, c.class_id, p.id as person_id, p.name, p.can_teach
+		from cards c join members m on m.id = c.member_id join people p on p.id = m.person_id
+		where c.secret_digest = ${sha256(secret)} and c.ended_at is null and m.status = 'admitted'`;
+	return row ? holder(row as never) : null;
+}
+
+/** Whose card five typed words open in a class: the first two find it, all five prove it. */
+export async function proveWords(sql: Sql, typed: { classId: string; words: string }, device: string): Promise<Result<CardHolder>> {
+	const wrong = refuse({ code: 'card-words-wrong', path: 'words' });
+	if (typed.words.length > 200 || typed.classId.length > 40) return wrong;
+	const five = typed.words.toLowerCase().split(/[^a-z]+/).filter((word) => word !== '');
+	if (five.length !== 5) return refuse({ code: 'card-words-count', path: 'words', expected: 5, received: five.length });
+	const [row] = await sql`
+		select c.id as card_id, c.class_id, c.words_hash, p.id as person_id, p.name, p.can_teach
+		from cards c join members m on m.id = c.member_id join people p on p.id = m.person_id
+		where c.class_id = ${typed.classId.trim().toLowerCase()} and c.first_words = ${five.slice(0, 2).join(' ')}
+			and c.ended_at is null and m.status = 'admitted'`;
+	if (!row) return proves(five.join(' '), null).then(() => wrong);
+	const account = `card:${row.card_id}`;
+	const turn = await takeTurn(sql, account, device);
+	if (turn !== 'taken') return refuse({ code: turn, path: 'words' });
+	if (!(await proves(five.join(' '), row.words_hash))) return wrong;
+	await giveTurnBack(sql, account, device);
+	return ok(holder(row as never));
+}

@@ -1,0 +1,65 @@
+// A teacher clears a learner for cutting, or returns her numbers with one next action.
+import { randomUUID } from 'node:crypto';
+import type { Sql } from 'postgres';
+import type { EventBody, LoggedEvent } from '../class/event.ts';
+import type { Now } from '../class/review.ts';
+import { foldSkirt } from '../class/skirt-state.ts';
+import { ok, refuse, type Result } from '../drafting/result.ts';
+import { notFound, type Asker } from './asker.ts';
+import { eventsOf } from './log.ts';
+import { requireMay } from './member.ts';
+
+export type Verdict =
+	/** `reason` is asked for when flags stand. */
+	| { readonly kind: 'clear'; readonly reason?: string }
+	| { readonly kind: 'return'; readonly action: string };
+
+/** What the teacher had before her when she decided. */
+export interface Seen {
+	readonly classId: string;
+	readonly memberId: string;
+	readonly digest: string;
+	/** The id of the last ask, return or clear she saw; of two answers to one request, the second is told. */
+	readonly decision: string | null;
+}
+
+/**
+ * Decides while the learner's log stands still: `work` works out from the events read inside the transaction what is
+ * true now. A number that has changed meanwhile is refused with `changed-meanwhile`.
+ */
+export async function decide(
+	sql: Sql, asker: Asker, seen: Pick<Seen, 'classId' | 'memberId' | 'digest'>, verdict: Verdict,
+	work: (events: readonly LoggedEvent[]) => Now | null
+): Promise<Result<LoggedEvent>> {
+	const checked = checkVerdict(verdict);
+	if (!checked.ok) return checked;
+	await requireMay(sql, asker, seen.classId, { resource: 'clearance', action: 'decide' });
+	return sql.begin(async (sql): Promise<Result<LoggedEvent>> => {
+		// Every event refers to its member, so this lock waits for the ones on their way and holds up the next ones.
+		const [member] = await sql`
+			select from members where id = ${seen.memberId} and class_id = ${seen.classId} and status = 'admitted' and role <> 'teacher' for update`;
+		if (!member) return notFound();
+		const events = await eventsOf(sql, seen.memberId);
+		const now = work(events);
+		if (!now || now.digest !== seen.digest) return refuse({ code: 'changed-meanwhile', path: '', expected: seen.digest, received: now?.digest });
+		const { counter } = foldSkirt(events);
+		const body: EventBody = checked.value.kind === 'clear'
+			? { ...checked.value, digest: now.digest, engine: now.engine, figures: now.figures }
+			: checked.value;
+		const event = { id: randomUUID(), device: 'server', counter: counter + 1, body };
+		const { kind, ...rest } = body;
+		const [row] = await sql`
+			insert into events (id, member_id, class_id, by_person, device, counter, kind, body)
+			values (${event.id}, ${seen.memberId}, ${seen.classId}, ${asker.person.id}, ${event.device}, ${event.counter}, ${kind}, ${sql.json(rest as never)})
+			returning received_at`;
+		return ok({ ...event, by: asker.person.id, at: row!.received_at.getTime() });
+	});
+}
+
+function checkVerdict(verdict: Verdict): Result<Verdict> {
+	const path = verdict.kind === 'clear' ? 'reason' : 'action';
+	const says = (verdict.kind === 'clear' ? verdict.reason : verdict.action)?.trim();
+	if (says !== undefined && says.length > 200) return refuse({ code: 'sentence-long', path, expected: 200, received: says.length });
+	if (verdict.kind === 'clear') return ok(says ? { kind: 'clear', reason: says } : { kind: 'clear' });
+	return says ? ok({ kind: 'return', action: says }) : refuse({ code: 'action-missing', path });
+}
