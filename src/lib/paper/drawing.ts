@@ -15,16 +15,50 @@ export type Voice = 'title' | 'figure' | 'label' | 'labelStrong' | 'small';
 export type Path = Outline;
 
 /**
+ * A word or a figure. `rank`: who gets the place first (0, the default, is always written; a higher one only where it
+ * fits). `or`: where else it may go, tried in turn. `clear`: it keeps off the lines as well as off other words.
+ */
+interface Words {
+	readonly text: string;
+	readonly voice: Voice;
+	readonly rank?: number;
+	readonly clear?: boolean;
+	readonly or?: readonly Label[];
+	readonly layer?: string;
+}
+export type Label =
+	| (Words & { readonly shape: 'text'; readonly at: Point; readonly shift?: Point; readonly anchor?: 'start' | 'middle' | 'end'; /** A second line under it, in the label's voice. */ readonly under?: string; /** Radians, counterclockwise. */ readonly angle?: number })
+	/** Words set along a path, on its left side as it runs. */
+	| (Words & { readonly shape: 'textAlong'; readonly path: Path; /** Ink units from the path to the foot of the letters, positive to its left. */ readonly off?: number });
+
+/**
+ * A scale along a path; the writer chooses how fine, so that its ticks can be told apart. Ticks and numbers lie on the
+ * path's right side as it runs, `off` ink units away (0 by default). `tape` has a body, `scale` a spine alone.
+ */
+export interface Ruler {
+	readonly shape: 'ruler';
+	readonly along: Path;
+	/** What it reads where the path begins, mm. */
+	readonly starts: number;
+	readonly unit: 'cm' | 'in';
+	readonly body: 'scale' | 'tape';
+	readonly off?: number;
+	readonly numbers?: boolean;
+	/** The learner's own marks, in mm as the ruler reads, each with its words. */
+	readonly marks: readonly { readonly at: number; readonly text: string; readonly voice: Voice }[];
+	readonly layer?: string;
+}
+
+/**
  * Positions are millimetres of cloth, y up. A `shift` is in ink units, y down: 1 px on a screen, 0.75 pt on paper,
  * whatever the scale, so that a label keeps its distance from its line.
  */
 export type Shape =
 	| { readonly shape: 'path'; readonly path: Path; readonly closed: boolean; readonly line: LineKind | null; readonly fill: FillKind; readonly now?: boolean; readonly layer?: string }
-	| { readonly shape: 'text'; readonly at: Point; readonly shift?: Point; readonly text: string; readonly voice: Voice; readonly anchor?: 'start' | 'middle' | 'end'; /** Radians, counterclockwise. */ readonly angle?: number; readonly layer?: string }
-	/** Words set along a path, on its left side as it runs. */
-	| { readonly shape: 'textAlong'; readonly path: Path; readonly text: string; readonly voice: Voice; /** Ink units from the path, positive to its left. */ readonly off?: number; readonly layer?: string }
+	| Label
+	| Ruler
 	/** A mark of fixed ink size: a notch wedge, a dot, an arrow head. `angle` is the way it points. */
-	| { readonly shape: 'mark'; readonly mark: 'notch' | 'doubleNotch' | 'dot' | 'arrow' | 'bar' | 'cross' | 'pin'; readonly at: Point; readonly angle?: number; readonly layer?: string };
+	| { readonly shape: 'mark'; readonly mark: 'notch' | 'doubleNotch' | 'dot' | 'arrow' | 'bar' | 'cross' | 'pin'; readonly at: Point; readonly shift?: Point; readonly angle?: number; readonly layer?: string };
 
 export interface Drawing {
 	/** What is in it, in one line, with its numbers: the text alternative. */
@@ -32,7 +66,7 @@ export interface Drawing {
 	/** The mm box that must be visible; writers add room for ink (labels) as `inkMargin` asks: top, right, bottom, left in ink units. */
 	readonly box: { readonly from: Point; readonly to: Point };
 	readonly inkMargin: readonly [number, number, number, number];
-	/** Spacing of the scale dots in mm (50, 100 or 50.8), if any, and the outline they lie inside. */
-	readonly dots?: { readonly every: number; readonly inside: Outline };
+	/** Spacing of the scale dots in mm (50, 100, 50.8 or 101.6), if any, and the outlines they lie inside. */
+	readonly dots?: { readonly every: number; readonly inside: Outline; readonly also?: readonly Outline[] };
 	readonly shapes: readonly Shape[];
 }

@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { meets } from '../../src/lib/paper/label-place.ts';
+import { sectorDiagram } from '../../src/lib/paper/diagrams/sector.ts';
+import { layOut, type Screen } from '../../src/lib/paper/screen.ts';
+import { sampleDraft } from './sample-draft.ts';
+
+/** Words of a screen that lie on each other or leave its frame. */
+export function clashes(screen: Screen): string[] {
+	const found: string[] = [];
+	for (const [i, a] of screen.words.entries()) {
+		if (a.discs.some((d) => d.x - d.r < -4 || d.x + d.r > screen.width + 4 || d.y - d.r < -4 || d.y + d.r > screen.height + 4)) found.push(`${a.text} leaves the frame`);
+		for (const b of screen.words.slice(i + 1)) if (meets(a.discs, b.discs)) found.push(`${a.text} on ${b.text}`);
+	}
+	return found;
+}
+
+/** Drafts that can be cut: 48 cm to 150 cm round the waist, any share, any number of panels. */
+const draftable = fc
+	.record({
+		share: fc.double({ min: 0.1, max: 2, noNaN: true }), panels: fc.integer({ min: 1, max: 12 }), waist: fc.integer({ min: 480, max: 1500 }),
+		length: fc.integer({ min: 250, max: 1100 }), hem: fc.integer({ min: 5, max: 50 }), zip: fc.integer({ min: 100, max: 200 }), seam: fc.constantFrom(10, 15, 20)
+	})
+	.filter(({ share, panels, waist, seam }) => {
+		const rc = waist / (2 * Math.PI * share) - 15;
+		return rc > seam && (2 * Math.PI * share) / panels + 2 * Math.asin(seam / rc) <= 2 * Math.PI;
+	});
+
+describe('the sector diagram', () => {
+	it('never lays a word on another or off the sheet, for any draft, unit and width', () => {
+		fc.assert(
+			fc.property(draftable, fc.constantFrom('cm', 'in'), fc.constantFrom('half', 'whole'), fc.constantFrom('waist', 'hem', 'none'), fc.constantFrom(288, 358, 490, 700),
+				(sample, unit, layout, emphasis, width) => {
+					const screen = layOut(sectorDiagram(sampleDraft(sample), { unit, layout, emphasis }), width);
+					expect(clashes(screen)).toEqual([]);
+				}),
+			{ numRuns: 1000 }
+		);
+	});
+
+	it('writes the four radii of the half circle on the ruler, to a millimetre', () => {
+		const words = layOut(sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'half' })).words.map((w) => w.text);
+		// 740 / π = 235.55; less 15; plus 580; plus 20 (circle geometry)
+		expect(words).toEqual(expect.arrayContaining(['22.1', '23.6', '81.6', '83.6', 'zip ends, 16.0', 'place on the fold', 'grain']));
+	});
+	it('writes inches to an eighth', () => {
+		const words = layOut(sectorDiagram(sampleDraft(), { unit: 'in', layout: 'half' })).words.map((w) => w.text);
+		expect(words).toEqual(expect.arrayContaining(['8 5/8', '9 1/4', '32 1/8', '32 7/8', 'dots 2 in apart']));
+	});
+	it('speaks every figure in its text alternative', () => {
+		const { alt } = sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'half' });
+		for (const figure of ['22.1', '23.6', '81.6', '83.6', '16.0']) expect(alt).toContain(figure);
+	});
+	it('draws the earlier draft as it was, with its figure', () => {
+		const drawing = sectorDiagram(sampleDraft({ length: 660 }), { unit: 'cm', layout: 'half', before: sampleDraft() });
+		expect(drawing.shapes.filter((s) => s.shape === 'path' && s.line === 'asItWas')).toHaveLength(1);
+		expect(layOut(drawing).words.map((w) => w.text)).toContain('as it was, 81.6');
+	});
+	it('is plain data that survives JSON', () => {
+		const drawing = sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'whole' });
+		expect(JSON.parse(JSON.stringify(drawing))).toEqual(drawing);
+	});
+});
