@@ -20,7 +20,7 @@ export interface Now {
 	readonly figures: SeenFigures;
 }
 
-/** A draft's figures as a clearance remembers them: rounded once, here, to 0.1 mm (angles to 0.1 milliradian… in tenths). */
+/** A draft's figures as a clearance remembers them: lengths rounded once, here, to 0.1 mm. (Angles and areas follow from lengths.) */
 export const seenFigures = (figures: Readonly<Record<string, number | undefined>>): SeenFigures =>
 	Object.fromEntries(Object.entries(figures).flatMap(([name, value]) => (value === undefined ? [] : [[name, Math.round(value * 10)]])));
 

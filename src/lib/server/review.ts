@@ -2,10 +2,12 @@
 import { randomUUID } from 'node:crypto';
 import type { Sql } from 'postgres';
 import type { EventBody, LoggedEvent } from '../class/event.ts';
-import type { Now } from '../class/review.ts';
+import { seenFigures, type Now } from '../class/review.ts';
 import { foldSkirt } from '../class/skirt-state.ts';
+import { ENGINE, type Draft } from '../drafting/draft.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
 import { notFound, type Asker } from './asker.ts';
+import { digest } from './digest.ts';
 import { eventsOf } from './log.ts';
 import { requireMay } from './member.ts';
 
@@ -18,9 +20,10 @@ export type Verdict =
 export interface Seen {
 	readonly classId: string;
 	readonly memberId: string;
+	/** Of the input she saw (nowFrom). */
 	readonly digest: string;
-	/** The id of the last ask, return or clear she saw; of two answers to one request, the second is told. */
-	readonly decision: string | null;
+	/** When the ask, return or clearance was kept that stood last (state.decision.at): of two answers to one request, the second is told. */
+	readonly decidedAt: number | null;
 }
 
 /**
@@ -28,7 +31,7 @@ export interface Seen {
  * true now. A number that has changed meanwhile is refused with `changed-meanwhile`.
  */
 export async function decide(
-	sql: Sql, asker: Asker, seen: Pick<Seen, 'classId' | 'memberId' | 'digest'>, verdict: Verdict,
+	sql: Sql, asker: Asker, seen: Seen, verdict: Verdict,
 	work: (events: readonly LoggedEvent[]) => Now | null
 ): Promise<Result<LoggedEvent>> {
 	const checked = checkVerdict(verdict);
@@ -42,7 +45,8 @@ export async function decide(
 		const events = await eventsOf(sql, seen.memberId);
 		const now = work(events);
 		if (!now || now.digest !== seen.digest) return refuse({ code: 'changed-meanwhile', path: '', expected: seen.digest, received: now?.digest });
-		const { counter } = foldSkirt(events);
+		const { counter, decision } = foldSkirt(events);
+		if ((decision?.at ?? null) !== seen.decidedAt) return refuse({ code: 'answered-meanwhile', path: '', received: decision?.kind });
 		const body: EventBody = checked.value.kind === 'clear'
 			? { ...checked.value, digest: now.digest, engine: now.engine, figures: now.figures }
 			: checked.value;
@@ -62,4 +66,9 @@ function checkVerdict(verdict: Verdict): Result<Verdict> {
 	if (says !== undefined && says.length > 200) return refuse({ code: 'sentence-long', path, expected: 200, received: says.length });
 	if (verdict.kind === 'clear') return ok(says ? { kind: 'clear', reason: says } : { kind: 'clear' });
 	return says ? ok({ kind: 'return', action: says }) : refuse({ code: 'action-missing', path });
+}
+
+/** What is true now, from the checked input of a draft and the draft: null while there is no draft. */
+export function nowFrom(input: unknown, draft: Pick<Draft, 'figures'> | null): Now | null {
+	return draft && { digest: digest(input), engine: ENGINE, figures: seenFigures({ ...draft.figures }) };
 }
