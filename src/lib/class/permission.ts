@@ -81,5 +81,6 @@ const allowed: Table = {
 
 /** Whether this role may do this action on this resource in this scope. What the table doesn't list is refused. */
 export function may(role: Role, need: Need, scope: Scope): boolean {
-	return allowed[role][need.resource]?.[need.action]?.includes(scope) ?? false;
+	const resource = Object.hasOwn(allowed[role], need.resource) ? allowed[role][need.resource] : undefined;
+	return resource !== undefined && Object.hasOwn(resource, need.action) && resource[need.action]!.includes(scope);
 }
