@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meets } from '../../src/lib/paper/label-place.ts';
+import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson-drawing.ts';
+import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
 import { sectorDiagram } from '../../src/lib/paper/diagrams/sector.ts';
+import { sharesDiagram } from '../../src/lib/paper/diagrams/shares.ts';
 import { layOut, type Screen } from '../../src/lib/paper/screen.ts';
 import { sampleDraft } from './sample-draft.ts';
 
@@ -59,5 +62,55 @@ describe('the sector diagram', () => {
 	it('is plain data that survives JSON', () => {
 		const drawing = sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'whole' });
 		expect(JSON.parse(JSON.stringify(drawing))).toEqual(drawing);
+	});
+});
+
+describe('the construction drawings', () => {
+	it('never lay a word on another or off the sheet, for any draft, unit and width', () => {
+		fc.assert(
+			fc.property(draftable, fc.constantFrom('cm', 'in'), fc.constantFrom(...drawingNames), fc.constantFrom(288, 326, 358, 490, 700), (sample, unit, name, width) => {
+				expect(clashes(layOut(lessonDrawing(name, sampleDraft(sample), { unit }), width))).toEqual([]);
+			}),
+			{ numRuns: 3000 }
+		);
+	});
+	it('say in words what they show, and are plain data', () => {
+		for (const name of drawingNames) {
+			const drawing = lessonDrawing(name, sampleDraft(), { unit: 'cm' });
+			expect(drawing.alt.length).toBeGreaterThan(20);
+			expect(drawing.alt).not.toMatch(/NaN|undefined|Infinity/);
+			expect(JSON.stringify(drawing)).not.toContain('null,null');
+			expect(JSON.parse(JSON.stringify(drawing))).toEqual(drawing);
+		}
+	});
+	it('speak every large figure in their text alternative', () => {
+		for (const name of drawingNames) for (const unit of ['cm', 'in'] as const) {
+			const { alt, shapes } = lessonDrawing(name, sampleDraft(), { unit });
+			for (const shape of shapes) {
+				if (shape.shape === 'text' && shape.voice === 'figure') expect(`${name}: ${alt}`).toContain(shape.text.replace(/ (cm|in|mm|h)$/, ''));
+			}
+		}
+	});
+	it('knows its names from any other word', () => {
+		expect(isDrawingName('walk-waist')).toBe(true);
+		expect(isDrawingName('toString')).toBe(false);
+	});
+});
+
+describe('the four shares', () => {
+	it('gives the radius and hem of each for one waist seam', () => {
+		// 740 / (2π × share): quarter 471.1, half 235.5, three-quarter 157.0, full 117.8; hems 2π × share × (radius + 580)
+		const words = layOut(sharesDiagram(sampleDraft(), { unit: 'cm' })).words.map((w) => w.text);
+		expect(words).toEqual(expect.arrayContaining(['radius 47.1', 'hem 165.1', 'radius 23.6', 'hem 256.2', 'radius 15.7', 'hem 347.3', 'radius 11.8', 'hem 438.4']));
+	});
+});
+
+describe('a stretch of ruler', () => {
+	it('marks the nearest millimetre or eighth', () => {
+		const read = (mm: number, unit: 'cm' | 'in'): string[] => layOut(rulerDrawing(mm, unit)).words.map((w) => w.text);
+		expect(read(223.3, 'cm')).toContain('22.3');
+		// 223.3 mm is 8.791 in; the nearest eighth is 8 3/4
+		expect(read(223.3, 'in')).toContain('8 3/4');
+		expect(read(4, 'cm')).toContain('0.4');
 	});
 });

@@ -42,6 +42,8 @@ export interface Ruler {
 	readonly starts: number;
 	readonly unit: 'cm' | 'in';
 	readonly body: 'scale' | 'tape';
+	/** mm read for each mm of path, where the sheet isn't to scale; 1 otherwise. */
+	readonly per?: number;
 	readonly off?: number;
 	readonly numbers?: boolean;
 	/** The learner's own marks, in mm as the ruler reads, each with its words. */

@@ -36,7 +36,7 @@ export interface RulerMarks {
 	readonly texts: readonly RulerText[];
 }
 
-const TAPE = 24;
+const TAPE = 28;
 
 /** Lays out a ruler along `along` (px). `scale` is px to the mm; `width` the drawing's width in px. */
 export function layRuler(ruler: Ruler, along: Path, scale: number, width: number): RulerMarks {
@@ -44,7 +44,7 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 	const length = pathLength(spine);
 	const tape = ruler.body === 'tape';
 	// A path moved aside keeps its reading, so px along the spine are scaled to px along the path.
-	const stretch = length / (pathLength(along) || 1);
+	const stretch = length / (pathLength(along) || 1) / (ruler.per ?? 1);
 	const kinds = ruler.unit === 'cm' ? CM : IN;
 	const ticking = kinds.find((t) => t.every * scale * stretch >= 3.6) ?? kinds[kinds.length - 1]!;
 	const needs = ruler.along.edges[0]?.centre || tape ? 26 : 30;
@@ -62,7 +62,7 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 	const first = Math.ceil(ruler.starts / ticking.every - 1e-6);
 	for (let i = first; i * ticking.every <= ends + 1e-6; i++) {
 		const { at, out } = station(i * ticking.every);
-		const size = i % ticking.longest === 0 ? 11 : i % ticking.long === 0 ? 8 : 5;
+		const size = (i % ticking.longest === 0 ? 11 : i % ticking.long === 0 ? 8 : 5) * (tape ? 0.8 : 1);
 		ticks.push([at, reach(at, out, size)]);
 	}
 	const marks: [Point, Point][] = [];
@@ -79,8 +79,11 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 	if (ruler.numbers !== false) {
 		for (let n = Math.ceil(ruler.starts / numberEvery - 1e-6); n * numberEvery <= ends + 1e-6; n++) {
 			const { at, out } = station(n * numberEvery);
+			// On a tape a number keeps clear of the ends, which the body's edge closes.
+			const along = (n * numberEvery - ruler.starts) * scale * stretch;
+			if (tape && (along < 10 || length - along < 10)) continue;
 			const reading = Math.round((n * numberEvery) / (ruler.unit === 'cm' ? 10 : inch));
-			texts.push(set(reach(at, out, tape ? 12 : 15), out, String(reading), 'small', width, tape));
+			texts.push(set(reach(at, out, 15), out, String(reading), 'small', width, tape));
 		}
 	}
 	return { spine: [spine], body: tape ? band(spine) : null, ticks, marks, texts };

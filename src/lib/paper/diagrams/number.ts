@@ -10,4 +10,6 @@ export function num(mm: number, unit: Unit): string {
 	const by = rest % 4 === 0 ? 4 : rest % 2 === 0 ? 2 : 1;
 	return `${whole ? `${whole} ` : ''}${rest / by}/${8 / by}`;
 }
+/** A small distance: whole or half millimetres, or eighths of an inch. */
+export const small = (mm: number, unit: Unit): string => (unit === 'cm' ? `${Math.round(mm * 2) / 2} mm` : `${num(mm, 'in')} in`);
 export const numUnit = (mm: number, unit: Unit): string => `${num(mm, unit)} ${unit}`;

@@ -1,0 +1,62 @@
+// The drawings a lesson may name, each made from the learner's own draft.
+import type { Draft } from '../../drafting/draft.ts';
+import type { Drawing } from '../drawing.ts';
+import * as back from './back-seam.ts';
+import * as hem from './hem.ts';
+import * as marking from './marking.ts';
+import * as measuring from './measuring.ts';
+import type { Unit } from './number.ts';
+import * as prepare from './prepare.ts';
+import { sectorDiagram } from './sector.ts';
+import * as band from './waistband.ts';
+
+type Draw = (draft: Draft, unit: Unit) => Drawing;
+
+const DRAWINGS = {
+	'test-seam': prepare.testSeam,
+	'straighten-grain': prepare.straightenGrain,
+	'cloth-width': prepare.clothWidth,
+	sector: (draft, unit) => sectorDiagram(draft, { unit, layout: 'whole' }),
+	'half-pattern': (draft, unit) => sectorDiagram(draft, { unit, layout: 'half', emphasis: 'fold' }),
+	'waist-lines': marking.waistLines,
+	'mark-arcs': marking.markArcs,
+	'hem-arcs': marking.hemArcs,
+	'walk-waist': marking.walkWaist,
+	notches: marking.notches,
+	staystitch: marking.staystitch,
+	'interface-band': back.interfaceBand,
+	'neaten-edges': back.neatenEdges,
+	'back-seam': back.backSeam,
+	'press-open': back.pressOpen,
+	'zip-tack': back.zipTack,
+	'zip-stitch': back.zipStitch,
+	'zip-open': back.zipOpen,
+	'lining-cut': marking.liningCut,
+	'lining-opening': back.liningOpening,
+	'lining-waist': back.liningWaist,
+	'lining-fell': back.liningFell,
+	'try-on': band.tryOn,
+	'band-pin': band.bandPin,
+	'band-stitch': band.bandStitch,
+	'band-clip': band.bandClip,
+	'band-press': band.bandPress,
+	'band-fold': band.bandFold,
+	hook: band.hook,
+	hang: hem.hang,
+	'level-mark': hem.levelMark,
+	'level-trim': hem.levelTrim,
+	'hem-easestitch': hem.hemEasestitch,
+	'hem-first-turn': hem.hemFirstTurn,
+	'hem-second-turn': hem.hemSecondTurn,
+	'thread-chain': hem.threadChain,
+	'measure-waist': measuring.measureWaist,
+	'measure-hip': measuring.measureHip,
+	'measure-waistToHip': measuring.measureWaistToHip,
+	'measure-length': measuring.measureLength
+} as const satisfies Record<string, Draw>;
+
+export type DrawingName = keyof typeof DRAWINGS;
+export const drawingNames = Object.keys(DRAWINGS) as readonly DrawingName[];
+export const isDrawingName = (name: string): name is DrawingName => Object.hasOwn(DRAWINGS, name);
+
+export const lessonDrawing = (name: DrawingName, draft: Draft, { unit }: { readonly unit: Unit }): Drawing => (DRAWINGS[name] as Draw)(draft, unit);
