@@ -21,5 +21,8 @@ export interface Membership {
 	readonly name: string;
 }
 
+/** Ids of classes and members are our own letters. Anything else is nobody's, and never reaches the database. */
+export const isId = (text: string): boolean => /^[0-9a-z]{1,32}$/.test(text);
+
 /** What is not there and what is not hers look the same from outside. */
 export const notFound = (): never => error(404);

@@ -3,7 +3,7 @@ import { randomInt, randomUUID } from 'node:crypto';
 import type { Sql } from 'postgres';
 import { may } from '../class/permission.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
-import { notFound, type Asker } from './asker.ts';
+import { isId, notFound, type Asker, type Query } from './asker.ts';
 import { giveTurnBack, takeTurn } from './attempt.ts';
 import { drawSecret, sha256 } from './digest.ts';
 import { hashSecret, proves } from './passphrase.ts';
@@ -32,6 +32,7 @@ const drawWords = (): string[] => Array.from({ length: 5 }, () => words[randomIn
  * The card before it ends, and every session that began with that card; the asker's own session stays.
  */
 export async function makeCard(sql: Sql, asker: Asker, memberId: string): Promise<Card> {
+	if (!isId(memberId)) return notFound();
 	const drawn = drawWords();
 	const hashed = await hashSecret(drawn.join(' '));
 	const secret = drawSecret();
@@ -64,7 +65,7 @@ export async function makeCard(sql: Sql, asker: Asker, memberId: string): Promis
 	});
 }
 
-async function isPairTaken(sql: Pick<Sql, never> & import('./asker.ts').Query, classId: string, five: readonly string[]): Promise<boolean> {
+async function isPairTaken(sql: Query, classId: string, five: readonly string[]): Promise<boolean> {
 	const pair = five.slice(0, 2).join(' ');
 	const found = await sql`select from cards where class_id = ${classId} and first_words = ${pair} and ended_at is null`;
 	return found.length > 0;
@@ -86,13 +87,14 @@ export async function proveSecret(sql: Sql, secret: string): Promise<CardHolder 
 /** Whose card five typed words open in a class: the first two find it, all five prove it. */
 export async function proveWords(sql: Sql, typed: { classId: string; words: string }, device: string): Promise<Result<CardHolder>> {
 	const wrong = refuse({ code: 'card-words-wrong', path: 'words' });
-	if (typed.words.length > 200 || typed.classId.length > 40) return wrong;
+	const classId = typed.classId.trim().toLowerCase();
+	if (typed.words.length > 200 || !isId(classId)) return wrong;
 	const five = typed.words.toLowerCase().split(/[^a-z]+/).filter((word) => word !== '');
 	if (five.length !== 5) return refuse({ code: 'card-words-count', path: 'words', expected: 5, received: five.length });
 	const [row] = await sql`
 		select c.id as card_id, c.class_id, c.words_hash, p.id as person_id, p.name, p.can_teach
 		from cards c join members m on m.id = c.member_id join people p on p.id = m.person_id
-		where c.class_id = ${typed.classId.trim().toLowerCase()} and c.first_words = ${five.slice(0, 2).join(' ')}
+		where c.class_id = ${classId} and c.first_words = ${five.slice(0, 2).join(' ')}
 			and c.ended_at is null and m.status = 'admitted'`;
 	if (!row) return proves(five.join(' '), null).then(() => wrong);
 	const account = `card:${row.card_id}`;

@@ -4,7 +4,7 @@ import type { MemberRole } from '../class/permission.ts';
 import type { ClassRules } from '../class/rules.ts';
 import { checkRules } from '../class/gate.ts';
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
-import { notFound, type Asker, type Membership, type Query } from './asker.ts';
+import { isId, notFound, type Asker, type Membership, type Query } from './asker.ts';
 import { drawLetters } from './digest.ts';
 import { requireMay } from './member.ts';
 import { checkName } from './name.ts';
@@ -87,6 +87,7 @@ export async function openClass(sql: Sql, asker: Asker, form: ClassForm, lessons
 
 /** A class that the asker is admitted to, in any role. */
 export async function readClass(sql: Query, asker: Asker, classId: string): Promise<Class> {
+	if (!isId(classId)) return notFound();
 	const [row] = await sql`
 		select ${columns(sql)} from classes c join members m on m.class_id = c.id
 		where c.id = ${classId} and m.person_id = ${asker.person.id} and m.status = 'admitted'`;

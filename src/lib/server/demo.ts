@@ -106,7 +106,7 @@ export async function seedDemo(sql: Sql, now: Date, lesson: DemoLesson): Promise
 			await as(sql, person, (learner) => play(sql, learner, memberId, scene, rules, lesson.stages));
 			if (scene.verdict) {
 				const { events } = await openSkirt(sql, asker, classId, memberId, 'figures');
-				const seen = { classId, memberId, digest: lesson.work(rules, events)?.digest ?? '', decidedAt: foldSkirt(events).decision?.at ?? null };
+				const seen = { classId, memberId, digest: lesson.work(rules, events)?.digest ?? null, decidedAt: foldSkirt(events).decision?.at ?? null };
 				taken(await decide(sql, asker, seen, scene.verdict, (events) => lesson.work(rules, events)));
 				await as(sql, person, (learner) => tick(sql, learner, memberId, stepsUpTo(lesson.stages, scene.reached), 1000));
 			}

@@ -3,7 +3,7 @@ import type { Sql } from 'postgres';
 import { checkEvents } from '../class/event-check.ts';
 import type { EventBody, EventKind, LoggedEvent } from '../class/event.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
-import { notFound, type Asker, type Query } from './asker.ts';
+import { isId, notFound, type Asker, type Query } from './asker.ts';
 import { requireMay } from './member.ts';
 
 /** What a teacher or a helper may say in a learner's log. Clearing and returning have a door of their own (review.ts). */
@@ -16,6 +16,7 @@ const staffKinds: readonly EventKind[] = ['helped'];
 export async function appendEvents(sql: Query, asker: Asker, memberId: string, events: unknown): Promise<Result<{ readonly kept: readonly string[] }>> {
 	const checked = checkEvents(events);
 	if (!checked.ok) return checked;
+	if (!isId(memberId)) return notFound();
 	const rows = checked.value.map(({ id, device, counter, body: { kind, ...body } }) => ({ id, device, counter, kind, body }));
 	const staff = checked.value.every(({ body }) => staffKinds.includes(body.kind));
 	const [answer] = await sql`
@@ -64,6 +65,7 @@ export async function eventsOf(sql: Query, memberId: string): Promise<readonly L
 
 /** A learner's own log. Her teacher reads it through opening.ts, which writes down that she did. */
 export async function readEvents(sql: Query, asker: Asker, memberId: string): Promise<readonly LoggedEvent[]> {
+	if (!isId(memberId)) return notFound();
 	const [mine] = await sql`
 		select from members where id = ${memberId} and person_id = ${asker.person.id} and status = 'admitted' and role <> 'teacher'`;
 	return mine ? eventsOf(sql, memberId) : notFound();

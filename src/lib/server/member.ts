@@ -2,7 +2,7 @@
 import type { Sql } from 'postgres';
 import { may, type MemberRole, type Need } from '../class/permission.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
-import { notFound, type Asker, type Membership, type Query } from './asker.ts';
+import { isId, notFound, type Asker, type Membership, type Query } from './asker.ts';
 import { drawLetters } from './digest.ts';
 import { checkName } from './name.ts';
 import { makePerson, type Person } from './person.ts';
@@ -22,7 +22,7 @@ export async function membershipOf(sql: Query, asker: Asker, classId: string): P
 
 /** Refuses as if the class weren't there, unless the asker may do this in it. */
 export async function requireMay(sql: Query, asker: Asker, classId: string, need: Need): Promise<Membership> {
-	const membership = await membershipOf(sql, asker, classId);
+	const membership = isId(classId) ? await membershipOf(sql, asker, classId) : null;
 	if (!membership || membership.status !== 'admitted' || !may(membership.role, need, 'class')) return notFound();
 	return membership;
 }
@@ -36,7 +36,7 @@ export async function readInvitation(sql: Query, code: string): Promise<{ readon
 
 /** As typed from a poster: capitals, hyphens and spaces don't matter, and what is misread is put right. */
 export const plainCode = (typed: string): string =>
-	typed.slice(0, 40).toLowerCase().replace(/[\s-]/g, '').replace(/o/g, '0').replace(/[il]/g, '1');
+	typed.slice(0, 40).toLowerCase().replace(/o/g, '0').replace(/[il]/g, '1').replace(/[^0-9a-z]/g, '');
 
 export interface Joined {
 	readonly person: Person;
@@ -91,6 +91,7 @@ export async function readMembers(sql: Query, asker: Asker, classId: string): Pr
 
 /** Moves a member on. Answering the same thing twice is harmless; false when someone else has decided otherwise meanwhile. */
 async function move(sql: Query, classId: string, memberId: string, from: Membership['status'], to: Membership['status']): Promise<boolean> {
+	if (!isId(memberId)) return false;
 	const moved = await sql`
 		update members set status = ${to} where id = ${memberId} and class_id = ${classId} and role <> 'teacher' and status in (${from}, ${to})`;
 	return moved.count === 1;
@@ -122,6 +123,7 @@ export async function remove(sql: Sql, asker: Asker, classId: string, memberId: 
 /** Makes a member a helper, or a learner again. */
 export async function setRole(sql: Query, asker: Asker, classId: string, memberId: string, role: Exclude<MemberRole, 'teacher'>): Promise<boolean> {
 	await requireMay(sql, asker, classId, { resource: 'people', action: 'change' });
+	if (!isId(memberId)) return false;
 	const changed = await sql`
 		update members set role = ${role} where id = ${memberId} and class_id = ${classId} and role <> 'teacher' and status = 'admitted'`;
 	return changed.count === 1;

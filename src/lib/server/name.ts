@@ -1,7 +1,7 @@
 import { ok, refuse, type Result } from '../drafting/result.ts';
 
 /** Controls, line breaks, and the marks that turn the reading direction: a name is one line of words. */
-const unfit = /[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069\ufeff]/u;
+const unfit = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069\ufeff]/u;
 
 /** A first name or a nickname in any script: trimmed, inner spaces made one, 1 to `atMost` characters. */
 export function checkName(typed: string, path: string, atMost = 40): Result<string> {

@@ -1,7 +1,7 @@
 // Opening one learner's figures: written down, and shown to her.
 import type { Sql } from 'postgres';
 import type { LoggedEvent } from '../class/event.ts';
-import { notFound, type Asker, type Query } from './asker.ts';
+import { isId, notFound, type Asker, type Query } from './asker.ts';
 import { eventsOf } from './log.ts';
 import { requireMay } from './member.ts';
 
@@ -14,6 +14,7 @@ export interface OpenedSkirt {
 /** A teacher opens one learner's readings and figures, on a screen or on paper. It is logged before anything is read. */
 export async function openSkirt(sql: Sql, asker: Asker, classId: string, memberId: string, what: 'figures' | 'paper'): Promise<OpenedSkirt> {
 	await requireMay(sql, asker, classId, { resource: 'figures', action: 'read' });
+	if (!isId(memberId)) return notFound();
 	const [member] = await sql`
 		with member as (
 			select id, name from members where id = ${memberId} and class_id = ${classId} and status = 'admitted' and role <> 'teacher'
@@ -33,6 +34,7 @@ export interface Opening {
 
 /** Who opened my figures, latest first. Also for a teacher of the class. */
 export async function readOpenings(sql: Query, asker: Asker, memberId: string): Promise<readonly Opening[]> {
+	if (!isId(memberId)) return notFound();
 	const [allowed] = await sql`
 		select from members m where m.id = ${memberId} and (
 			m.person_id = ${asker.person.id} and m.status = 'admitted'

@@ -25,7 +25,7 @@ export async function isAnybodyHere(sql: Query): Promise<boolean> {
 }
 
 /** Sign-in names are compared without regard to capitals. */
-const fold = (name: string): string => name.normalize('NFKC').trim().toLowerCase();
+const fold = (name: string): string => name.normalize('NFKC').trim().replace(/\p{Zs}+/gu, ' ').toLowerCase();
 
 /** Sets the passphrase and the name she signs in with; every other session of hers ends. Her own card or link proved her. */
 export async function setPassphrase(sql: Sql, asker: Asker, typed: { name: string; passphrase: string }): Promise<Result<null>> {
@@ -34,7 +34,9 @@ export async function setPassphrase(sql: Sql, asker: Asker, typed: { name: strin
 	if (!name.ok || !passphrase.ok) return refuse(...(name.ok ? [] : name.issues), ...(passphrase.ok ? [] : passphrase.issues));
 	const hashed = await hashSecret(passphrase.value);
 	return sql.begin(async (sql) => {
-		const [taken] = await sql`select from people where sign_in_name = ${fold(name.value)} and id <> ${asker.person.id} for update`;
+		// One at a time for one name, so that of two who want it the second is told.
+		await sql`select pg_advisory_xact_lock(hashtextextended(${`sign-in name:${fold(name.value)}`}, 0))`;
+		const [taken] = await sql`select from people where sign_in_name = ${fold(name.value)} and id <> ${asker.person.id}`;
 		if (taken) return refuse({ code: 'name-taken', path: 'name', received: name.value });
 		await sql`
 			update people set name = ${name.value}, sign_in_name = ${fold(name.value)}, passphrase_hash = ${hashed}
@@ -55,7 +57,7 @@ export async function readAccount(sql: Query, asker: Asker): Promise<{ readonly 
 export async function provePassphrase(sql: Sql, typed: { name: string; passphrase: string }, device: string): Promise<Result<Person>> {
 	const wrong = refuse({ code: 'name-or-passphrase-wrong', path: 'passphrase' });
 	const passphrase = normalPassphrase(typed.passphrase);
-	if (typed.name.length > 200 || [...passphrase].length > 256) return wrong;
+	if (!checkName(typed.name, 'name').ok || [...passphrase].length > 256) return wrong;
 	const [row] = await sql`select id, name, can_teach, passphrase_hash from people where sign_in_name = ${fold(typed.name)}`;
 	if (!row) return proves(passphrase, null).then(() => wrong);
 	const account = `person:${row.id}`;

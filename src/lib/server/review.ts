@@ -6,7 +6,7 @@ import { seenFigures, type Now } from '../class/review.ts';
 import { foldSkirt } from '../class/skirt-state.ts';
 import { ENGINE, type Draft } from '../drafting/draft.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
-import { notFound, type Asker } from './asker.ts';
+import { isId, notFound, type Asker } from './asker.ts';
 import { digest } from './digest.ts';
 import { eventsOf } from './log.ts';
 import { requireMay } from './member.ts';
@@ -20,8 +20,8 @@ export type Verdict =
 export interface Seen {
 	readonly classId: string;
 	readonly memberId: string;
-	/** Of the input she saw (nowFrom). */
-	readonly digest: string;
+	/** Of the input she saw (nowFrom); null when there was nothing to draft from. */
+	readonly digest: string | null;
 	/** When the ask, return or clearance was kept that stood last (state.decision.at): of two answers to one request, the second is told. */
 	readonly decidedAt: number | null;
 }
@@ -37,6 +37,7 @@ export async function decide(
 	const checked = checkVerdict(verdict);
 	if (!checked.ok) return checked;
 	await requireMay(sql, asker, seen.classId, { resource: 'clearance', action: 'decide' });
+	if (!isId(seen.memberId)) return notFound();
 	return sql.begin(async (sql): Promise<Result<LoggedEvent>> => {
 		// Every event refers to its member, so this lock waits for the ones on their way and holds up the next ones.
 		const [member] = await sql`
@@ -44,12 +45,14 @@ export async function decide(
 		if (!member) return notFound();
 		const events = await eventsOf(sql, seen.memberId);
 		const now = work(events);
-		if (!now || now.digest !== seen.digest) return refuse({ code: 'changed-meanwhile', path: '', expected: seen.digest, received: now?.digest });
+		const digestNow = now?.digest ?? null;
+		if (digestNow !== seen.digest) return refuse({ code: 'changed-meanwhile', path: '', expected: seen.digest, received: digestNow });
+		if (checked.value.kind === 'clear' && !now) return refuse({ code: 'nothing-to-clear', path: '' });
 		const { counter, decision } = foldSkirt(events);
 		if ((decision?.at ?? null) !== seen.decidedAt) return refuse({ code: 'answered-meanwhile', path: '', received: decision?.kind });
-		const body: EventBody = checked.value.kind === 'clear'
+		const body: EventBody = checked.value.kind === 'clear' && now
 			? { ...checked.value, digest: now.digest, engine: now.engine, figures: now.figures }
-			: checked.value;
+			: (checked.value as Extract<Verdict, { kind: 'return' }>);
 		const event = { id: randomUUID(), device: 'server', counter: counter + 1, body };
 		const { kind, ...rest } = body;
 		const [row] = await sql`

@@ -1,7 +1,7 @@
 // Sessions. The only module that knows lucia. Its adapter keeps the SHA-256 of a session's id, never the id.
 import type { Cookies } from '@sveltejs/kit';
 import { generateIdFromEntropySize, Lucia, TimeSpan, type Adapter } from 'lucia';
-import type { Asker, Membership, Query } from './asker.ts';
+import { isId, type Asker, type Membership, type Query } from './asker.ts';
 import { sha256 } from './digest.ts';
 
 /** How long a session lives unused, and at most. A teacher's screen is worth more to a stranger than a learner's. */
@@ -88,7 +88,7 @@ export interface Opened {
 /** The session that an id opens, if it is still alive; with the asker's membership of `classId`. One query. */
 export async function openSession(sql: Query, id: string, classId: string | null): Promise<Opened | null> {
 	if (!/^[tl][a-z0-9]{40}$/.test(id)) return null;
-	const { session, user } = await luciaFor(sql, lifeOf(id), classId).validateSession(id);
+	const { session, user } = await luciaFor(sql, lifeOf(id), classId !== null && isId(classId) ? classId : null).validateSession(id);
 	if (!session) return null;
 	return {
 		asker: {

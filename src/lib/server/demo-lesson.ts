@@ -1,0 +1,29 @@
+// The lesson that the demo class is held on: the first whole one on the shelf, read from disk.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { foldSkirt } from '../class/skirt-state.ts';
+import { readShelf, stagesOf, type LessonFiles } from '../lesson/lesson.ts';
+import { ownSkirt } from '../lesson/own-skirt.ts';
+import type { DemoLesson } from './demo.ts';
+import { nowFrom } from './review.ts';
+
+/** `folder` is the house's content/lessons. */
+export function readDemoLesson(folder: string): DemoLesson {
+	const files: LessonFiles = Object.fromEntries(
+		readdirSync(folder, { recursive: true, encoding: 'utf8' })
+			.filter((path) => path.endsWith('.md'))
+			.map((path) => [join(folder, path), readFileSync(join(folder, path), 'utf8')])
+	);
+	const shelf = readShelf(files);
+	if (!shelf.ok) throw new Error(`a lesson can't be read: ${JSON.stringify(shelf.issues.slice(0, 3))}`);
+	const lesson = shelf.value.find(({ kind }) => kind === 'full');
+	if (!lesson) throw new Error(`no whole lesson in ${folder}`);
+	return {
+		slug: lesson.slug,
+		stages: stagesOf(lesson),
+		work(rules, events) {
+			const { input, draft } = ownSkirt(lesson.style, rules, foldSkirt(events));
+			return nowFrom(input, draft?.ok ? draft.value : null);
+		}
+	};
+}

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import type { LoggedEvent } from '../../src/lib/class/event.ts';
+import { queue, reviewState, type Now } from '../../src/lib/class/review.ts';
+import { foldSkirt } from '../../src/lib/class/skirt-state.ts';
+import { whereIs, type StageList } from '../../src/lib/class/where.ts';
+import { classesOf } from '../../src/lib/server/class.ts';
+import { seedDemo } from '../../src/lib/server/demo.ts';
+import { digest } from '../../src/lib/server/digest.ts';
+import { takeLink } from '../../src/lib/server/link.ts';
+import { readClassLogs, readEvents } from '../../src/lib/server/log.ts';
+import { readOpenings } from '../../src/lib/server/opening.ts';
+import { signIn } from './scene.ts';
+import { onEachServer } from './test-database.ts';
+
+// The main lesson's stages with six steps each: the demo knows stages, and takes the steps from the lesson.
+const stages: StageList = ['prepare', 'mark-cut', 'staystitch', 'back-seam-zip', 'lining', 'try-on', 'waistband', 'hang-level', 'hem', 'finish'].map((id) => ({
+	id, title: id, steps: Array.from({ length: 6 }, (_, index) => ({ id: `${id}-${index}`, title: `${index}` }))
+}));
+function work(_: unknown, events: readonly LoggedEvent[]): Now | null {
+	const { readings } = foldSkirt(events);
+	return readings.waist ? { digest: digest(readings), engine: '1', figures: { waist: readings.waist.at(-1)!.mm * 10 } } : null;
+}
+
+onEachServer('the demo class', (database) => {
+	test('its people sign in by links that work once, and stand at different places', async () => {
+		const sql = database();
+		const { classId, links } = await seedDemo(sql, new Date(), { slug: 'lined-half-circle', stages, work });
+		expect(links.map(({ name, role }) => `${name}, ${role}`)).toEqual([
+			'Rosalind, teacher', 'Ines, learner', 'Tamsin, learner', 'Noor, learner', 'Jory, learner', 'Oona, learner', 'Pia, learner'
+		]);
+		const people = new Map<string, Awaited<ReturnType<typeof signIn>>['asker']>();
+		for (const { name, token } of links) {
+			people.set(name, (await signIn(sql, (await takeLink(sql, token))!)).asker);
+			expect(await takeLink(sql, token)).toBeNull();
+		}
+		const logs = await readClassLogs(sql, people.get('Rosalind')!, classId);
+		const standing = logs.map(({ memberId, name, events }) => {
+			const state = foldSkirt(events);
+			const review = reviewState(state, work(null, events));
+			return { memberId, name, review, flags: [], since: state.decision?.at ?? null, unit: state.unit, where: whereIs(stages, state).next?.step };
+		});
+		expect(standing.map(({ name, review, unit, where }) => [name, review, unit, where])).toEqual([
+			['Ines', 'asked', 'cm', 'mark-cut-4'],
+			['Tamsin', 'asked', 'in', 'staystitch-0'],
+			['Noor', 'cleared', 'cm', 'back-seam-zip-5'],
+			['Jory', 'returned', 'cm', 'mark-cut-2'],
+			['Oona', 'cleared', 'cm', 'hem-2'],
+			['Pia', 'not-asked', 'cm', 'prepare-0']
+		]);
+		expect(queue(standing).slice(0, 2).map(({ name }) => name)).toEqual(['Ines', 'Tamsin']);
+	});
+
+	test('each learner reads her own log, and sees that her teacher opened it before deciding', async () => {
+		const sql = database();
+		const { links } = await seedDemo(sql, new Date(), { slug: 'lined-half-circle', stages, work });
+		const { asker } = await signIn(sql, (await takeLink(sql, links.find(({ name }) => name === 'Noor')!.token))!);
+		const [{ membership }] = await classesOf(sql, asker) as [Awaited<ReturnType<typeof classesOf>>[number]];
+		expect((await readEvents(sql, asker, membership.memberId)).filter(({ body }) => body.kind === 'reading')).toHaveLength(8);
+		expect((await readOpenings(sql, asker, membership.memberId)).map(({ by, what }) => `${by}: ${what}`)).toEqual(['Rosalind: figures']);
+		// Nobody is left signed in from the making of it.
+		const [{ sessions }] = await sql`select count(*)::int as sessions from sessions where person_id = ${asker.person.id}` as never as [{ sessions: number }];
+		expect(sessions).toBe(1);
+	});
+});
