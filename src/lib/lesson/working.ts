@@ -1,4 +1,5 @@
 // How a figure comes about, as data: lengths and words in order, the result last. The screen sets it as a sum.
+import type { Unit } from '../class/event.ts';
 import type { Draft } from '../drafting/draft.ts';
 import { figureOf } from './figure.ts';
 
@@ -52,4 +53,45 @@ export function workingOf(name: string, draft: Draft): Working | null {
 	if (!recipe || mm === undefined) return null;
 	const tokens = recipe.tokens((figure, is) => ({ mm: figureOf(figure, draft) ?? NaN, is }), draft);
 	return tokens.some((token) => 'mm' in token && Number.isNaN(token.mm)) ? null : { of: recipe.of, tokens, mm };
+}
+
+/** The sum as a person would work it on paper with these numbers: products and quotients first, then left to right. */
+export function workOut(tokens: readonly Token[], value: (token: Token) => number): number {
+	let total = 0;
+	let product = 0;
+	let sign = '+';
+	const settle = () => (total += product);
+	for (const token of tokens) {
+		if ('sign' in token) sign = token.sign;
+		else if (sign === '×') product *= value(token);
+		else if (sign === '÷') product /= value(token);
+		else {
+			settle();
+			product = sign === '−' ? -value(token) : value(token);
+		}
+	}
+	return settle();
+}
+
+/** Decimals that a calculator shows: hundredths of an inch, millimetres as tenths of a centimetre. */
+const decimals = (mm: number, unit: Unit, places: number) => (unit === 'in' ? mm / 25.4 : mm / 10).toFixed(places);
+
+export interface WrittenWorking {
+	readonly tokens: readonly string[];
+	/** What the sum comes to in the same decimals, where the ruler then reads something else: 31.44 in is marked at 31 1/2. */
+	readonly comesTo: string | null;
+}
+
+/**
+ * The sum in the reader's unit. Centimetres show one place, two where rounding to one would make the written sum come
+ * out wrong; inches show two, since a sum in eighths would not add up either.
+ */
+export function writeWorking({ tokens, mm }: Working, unit: Unit): WrittenWorking {
+	const write = (places: number) => tokens.map((token) => ('mm' in token ? decimals(token.mm, unit, places) : 'number' in token ? token.number : token.sign));
+	const readBack = (written: readonly string[]) => workOut(tokens, (token) => Number(written[tokens.indexOf(token)]));
+	if (unit === 'cm') {
+		const written = write(1);
+		if (readBack(written).toFixed(1) === decimals(mm, unit, 1)) return { tokens: written, comesTo: null };
+	}
+	return { tokens: write(2), comesTo: decimals(mm, unit, 2) };
 }
