@@ -1,5 +1,6 @@
+import { parse } from 'devalue';
 import { describe, expect, test } from 'vitest';
-import { awayResponse, isAway } from '../../src/lib/server/away.ts';
+import { awayResponse, isAway, isForm, readTyped } from '../../src/lib/server/away.ts';
 import { describeError } from '../../src/lib/server/error-line.ts';
 import { isFromHere, readJson, roleOf } from '../../src/lib/server/request.ts';
 
@@ -76,19 +77,36 @@ describe('when the database is away', () => {
 		for (const problem of [Object.assign(new Error('x'), { code: '23505' }), new Error('x'), null, undefined, 'ECONNREFUSED']) expect(isAway(problem)).toBe(false);
 	});
 
-	test('a page says so and tries again by itself; a form that was sent is not sent again by itself', async () => {
-		const html = { accept: 'text/html' };
-		const got = awayResponse(new Request(here, { headers: html }));
+	const html = { accept: 'text/html' };
+
+	test('a page says so and tries again by itself', async () => {
+		const got = awayResponse(new Request(here, { headers: html }), here, []);
 		expect([got.status, got.headers.get('retry-after'), got.headers.get('cache-control')]).toEqual([503, '5', 'no-store']);
 		expect(await got.text()).toContain('http-equiv="refresh"');
-		const sent = await awayResponse(new Request(here, { method: 'POST', headers: html })).text();
-		expect(sent).not.toContain('http-equiv="refresh"');
-		expect(sent).not.toContain('tries again every');
-		expect(sent).toContain('send it again');
+	});
+
+	test('a form that was sent is not sent again by itself, and all that was typed but a passphrase is on the page to send', async () => {
+		const body = new URLSearchParams([['waist', '72 ½"><script>'], ['second', '74,3'], ['passphrase', 'seven pins in a tin']]);
+		const request = new Request(here, { method: 'POST', headers: html, body });
+		expect(isForm(request)).toBe(true);
+		const typed = await readTyped(request.clone());
+		expect(typed).toEqual([['waist', '72 ½"><script>'], ['second', '74,3']]);
+		const page = await awayResponse(request, new URL('http://192.0.2.7:3000/join?/ask&x="y'), typed).text();
+		expect(page).not.toContain('http-equiv="refresh"');
+		expect(page).toContain('action="/join?/ask&#38;x=%22y"');
+		expect(page).toContain('<input type="hidden" name="waist" value="72 ½&#34;&#62;&#60;script&#62;">');
+		expect(page).toContain('name="second" value="74,3"');
+		expect(page).not.toContain('seven pins');
+	});
+
+	test('a form sent by the script stays on its page with what was typed', async () => {
+		const answer = awayResponse(new Request(here, { method: 'POST', headers: { accept: 'application/json', 'x-sveltekit-action': 'true' } }), here, []);
+		const { type, data } = await answer.json();
+		expect([type, parse(data)]).toEqual(['failure', { issues: [{ code: 'database-away', path: '' }] }]);
 	});
 
 	test('a program gets JSON', async () => {
-		const answer = awayResponse(new Request(here, { method: 'POST', headers: { accept: 'application/json' } }));
+		const answer = awayResponse(new Request(here, { method: 'POST', headers: { accept: 'application/json' } }), here, []);
 		expect(await answer.json()).toEqual({ issues: [{ code: 'database-away', path: '' }] });
 	});
 });

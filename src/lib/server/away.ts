@@ -12,32 +12,67 @@ export function isAway(error: unknown): boolean {
 	return codes.has(code) || code.startsWith('08');
 }
 
-const page = `<!doctype html>
+const escape = (text: string): string => text.replace(/[&<>"]/g, (letter) => `&#${letter.charCodeAt(0)};`);
+
+/** What a form said, so that it can be sent again from the page below: nothing typed is lost. */
+export type Typed = readonly (readonly [name: string, value: string])[];
+
+/** A form's fields, from a copy of the request. Files can't be given back, and a passphrase isn't shown to a page again. */
+export async function readTyped(copy: Request): Promise<Typed> {
+	const fields = await copy.formData().catch(() => new FormData());
+	return [...fields].flatMap(([name, value]) => (typeof value === 'string' && !name.includes('passphrase') ? [[name, value] as const] : []));
+}
+
+export const isForm = (request: Request): boolean =>
+	request.method === 'POST' && /^(application\/x-www-form-urlencoded|multipart\/form-data)\b/.test(request.headers.get('content-type') ?? '');
+
+function page(retry: string, rest: string): string {
+	return `<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="refresh" content="5">
+${retry}
 <title>One moment – Skirtwright</title>
 <style>
 	:root { color-scheme: light dark; }
 	body { max-width: 34rem; margin: 4rem auto; padding: 0 1rem; font: 1.125rem/1.5 system-ui, sans-serif; }
-	a { display: inline-block; padding: 0.75rem 0; }
+	a, button { display: inline-block; min-height: 3rem; padding: 0.75rem 1rem; font: inherit; }
 </style>
 <h1>We can’t reach the class’s records</h1>
-<p>Nothing that was saved is lost. What you sent a moment ago may not be saved: your device keeps ticks and sends them again.</p>
-<p>This page tries again every five seconds. If it stays, tell whoever looks after this computer.</p>
-<p><a href="">Try now</a></p>
+<p>Nothing that was saved is lost.</p>
+${rest}
+<p>If it stays, tell whoever looks after this computer.</p>
 </html>
 `;
+}
+
+const lookPage = page(
+	'<meta http-equiv="refresh" content="5">',
+	'<p>This page tries again every five seconds.</p>\n<p><a href="">Try now</a></p>'
+);
+
+const sendPage = (url: URL, typed: Typed): string => page('', `<p>What you sent isn’t saved yet. It is kept on this page: wait a moment, then send it again.</p>
+<form method="post" action="${escape(url.pathname + url.search)}">
+${typed.map(([name, value]) => `<input type="hidden" name="${escape(name)}" value="${escape(value)}">`).join('\n')}
+<button>Send it again</button>
+</form>`);
+
+/** SvelteKit's own form for a refusal that leaves the page and what is typed on it as they are (devalue of `{issues: [{code, path}]}`). */
+const enhanced = JSON.stringify({ type: 'failure', status: 503, data: '[{"issues":1},[2],{"code":3,"path":4},"database-away",""]' });
 
 /** 503, for a person or for a program, and when to come back. */
-export function awayResponse(request: Request): Response {
-	const wantsPage = request.headers.get('accept')?.includes('text/html') ?? false;
-	// A form that was sent would be sent again by reloading; a GET is repeated by the page itself.
-	const repeats = request.method === 'GET' || request.method === 'HEAD';
-	const body = repeats ? page : page.replace(/<meta http-equiv="refresh".*\n/, '').replace(/This page tries.*?\. /, '').replace(/<p><a.*\n/, '<p>Go back: what you typed is still there. Then send it again.</p>\n');
-	return new Response(wantsPage ? body : JSON.stringify({ issues: [{ code: 'database-away', path: '' }] }), {
-		status: 503,
-		headers: { 'content-type': wantsPage ? 'text/html; charset=utf-8' : 'application/json', 'retry-after': '5', 'cache-control': 'no-store' }
-	});
+export function awayResponse(request: Request, url: URL, typed: Typed): Response {
+	const json = (body: string): Response => answer(body, 'application/json');
+	if (request.headers.get('x-sveltekit-action') === 'true') return json(enhanced);
+	if (!request.headers.get('accept')?.includes('text/html')) return json(JSON.stringify({ issues: [{ code: 'database-away', path: '' }] }));
+	return answer(request.method === 'POST' ? sendPage(url, typed) : lookPage, 'text/html; charset=utf-8');
 }
+
+const answer = (body: string, type: string): Response =>
+	new Response(body, {
+		status: 503,
+		headers: {
+			'content-type': type, 'retry-after': '5', 'cache-control': 'no-store',
+			'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+		}
+	});
