@@ -41,7 +41,12 @@ export async function appendEvents(sql: Query, asker: Asker, memberId: string, e
 		)
 		select
 			exists(select from member) as member,
-			array(select id from added union select e.id from events e join said using (id) join member on member.id = e.member_id) as kept`;
+			array(
+				select id from added
+				union all
+				-- The ones kept before: looked up by id, whatever the planner makes of the rest. This statement's own aren't among them yet.
+				select e.id from events e where e.id = any(array(select said.id from said)) and e.member_id = (select member.id from member)
+			) as kept`;
 	if (!answer!.member) return notFound();
 	return ok({ kept: answer!.kept });
 }
