@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meets } from '../../src/lib/paper/label-place.ts';
-import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson-drawing.ts';
+import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson.ts';
 import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
 import { sectorDiagram } from '../../src/lib/paper/diagrams/sector.ts';
 import { sharesDiagram } from '../../src/lib/paper/diagrams/shares.ts';

@@ -56,7 +56,7 @@ export interface Ruler {
  * whatever the scale, so that a label keeps its distance from its line.
  */
 export type Shape =
-	| { readonly shape: 'path'; readonly path: Path; readonly closed: boolean; readonly line: LineKind | null; readonly fill: FillKind; readonly now?: boolean; readonly layer?: string }
+	| { readonly shape: 'path'; readonly path: Path; readonly closed: boolean; readonly line: LineKind | null; readonly fill: FillKind; readonly now?: boolean; /** It lies on a tape that is drawn already, so it takes the colour that reads on tape. */ readonly onTape?: boolean; readonly layer?: string }
 	| Label
 	| Ruler
 	/** A mark of fixed ink size: a notch wedge, a dot, an arrow head. `angle` is the way it points. */

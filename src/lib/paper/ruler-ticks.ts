@@ -71,7 +71,7 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 		const mark = ruler.marks[place.index]!;
 		const { at, out } = station(mark.at);
 		// The mark reaches back over the gap to the cloth, so that line and figure are joined.
-		marks.push([reach(at, out, -(ruler.off ?? 0)), reach(at, out, tape ? TAPE + 3 : 15)]);
+		marks.push([reach(at, out, -(ruler.off ?? 0)), reach(at, out, tape ? TAPE : 15)]);
 		const aside = reach(at, out, tape ? TAPE + 6 : 19);
 		const along: Point = [out[1], -out[0]];
 		texts.push(set([aside[0] + along[0] * place.by, aside[1] + along[1] * place.by], out, mark.text, mark.voice, width));

@@ -7,12 +7,12 @@ import { layRuler } from './ruler-ticks.ts';
 import { type Run, runs, textWidth, voiceSize } from './voice.ts';
 
 export type ScreenMark =
-	| { readonly kind: 'path'; readonly d: string; readonly line: LineKind | null; readonly fill: FillKind; readonly now: boolean }
+	| { readonly kind: 'path'; readonly d: string; readonly line: LineKind | null; readonly fill: FillKind; readonly now: boolean; /** In the colour that reads on tape. */ readonly onTape: boolean }
 	/** Scale dots: a pattern of `step` px through `x`, `y`, shown inside `d`. */
 	| { readonly kind: 'dots'; readonly d: string; readonly step: number; readonly x: number; readonly y: number }
 	/** A mark of fixed size, filled with ink or drawn in a thin line. */
 	| { readonly kind: 'ink'; readonly d: string; readonly solid: boolean }
-	| { readonly kind: 'text'; readonly at: Point; readonly turn: number; readonly anchor: 'start' | 'middle' | 'end'; readonly voice: Voice; readonly size: number; readonly runs: readonly Run[] }
+	| { readonly kind: 'text'; readonly at: Point; readonly turn: number; readonly anchor: 'start' | 'middle' | 'end'; readonly voice: Voice; readonly size: number; readonly runs: readonly Run[]; readonly onTape: boolean }
 	| { readonly kind: 'along'; readonly d: string; readonly start: number; readonly voice: Voice; readonly size: number; readonly runs: readonly Run[] };
 
 export interface Screen {
@@ -63,16 +63,16 @@ export function layOut(drawing: Drawing, width: number = PHONE): Screen {
 			const path = placePath(shape.path, by);
 			// Dots lie over the first cloth and under every line.
 			if (shape.line) drawDots();
-			marks.push({ kind: 'path', d: pathData(path, shape.closed), line: shape.line, fill: shape.fill, now: shape.now ?? false });
+			marks.push({ kind: 'path', d: pathData(path, shape.closed), line: shape.line, fill: shape.fill, now: shape.now ?? false, onTape: (shape.now || shape.onTape) ?? false });
 			if (shape.line) sample(path, shape.now ? 5 : 1.5, lines);
 		} else if (shape.shape === 'mark') {
 			marks.push(inkMark(shape, by));
 		} else {
 			const laid = layRuler(shape, placePath(shape.along, by), scale, width);
-			if (laid.body) marks.push({ kind: 'path', d: pathData(laid.body, true), line: 'edge', fill: 'tape', now: false });
-			else for (const spine of laid.spine) marks.push({ kind: 'path', d: pathData(spine, false), line: 'measure', fill: 'none', now: false });
-			marks.push({ kind: 'path', d: strokes(laid.ticks), line: 'measure', fill: 'none', now: false });
-			if (laid.marks.length) marks.push({ kind: 'path', d: strokes(laid.marks), line: 'sewn', fill: 'none', now: false });
+			if (laid.body) marks.push({ kind: 'path', d: pathData(laid.body, true), line: 'edge', fill: 'tape', now: false, onTape: false });
+			else for (const spine of laid.spine) marks.push({ kind: 'path', d: pathData(spine, false), line: 'measure', fill: 'none', now: false, onTape: false });
+			marks.push({ kind: 'path', d: strokes(laid.ticks), line: 'measure', fill: 'none', now: false, onTape: shape.body === 'tape' });
+			if (laid.marks.length) marks.push({ kind: 'path', d: strokes(laid.marks), line: 'sewn', fill: 'none', now: false, onTape: shape.body === 'tape' });
 			for (const text of laid.texts) {
 				const size = voiceSize(text.voice, width);
 				const length = textWidth(text.text, text.voice, width);
@@ -82,7 +82,7 @@ export function layOut(drawing: Drawing, width: number = PHONE): Screen {
 				if (text.voice === 'small' && (meets(discs, taken) || !inside(discs, width, height))) continue;
 				taken.push(...discs);
 				words.push({ text: text.text, discs });
-				marks.push({ kind: 'text', at: text.at, turn: 0, anchor: text.anchor, voice: text.voice, size, runs: runs(text.text, text.voice) });
+				marks.push({ kind: 'text', at: spot(text.at), turn: 0, anchor: text.anchor, voice: text.voice, size, runs: runs(text.text, text.voice), onTape: shape.body === 'tape' && text.voice === 'small' });
 			}
 			for (const [from, to] of [...laid.ticks, ...laid.marks]) lines.push({ x: from[0], y: from[1], r: 1 }, { x: to[0], y: to[1], r: 1 });
 		}
@@ -93,15 +93,15 @@ export function layOut(drawing: Drawing, width: number = PHONE): Screen {
 		const size = voiceSize(voice, width);
 		words.push({ text, discs });
 		if (written.kind === 'along') {
-			marks.push({ kind: 'along', d: pathData(written.path, false), start: written.start, voice, size, runs: runs(text, voice) });
+			marks.push({ kind: 'along', d: pathData(written.path, false), start: tenth(written.start), voice, size, runs: runs(text, voice) });
 		} else {
 			const anchor = (written.label.shape === 'text' && written.label.anchor) || 'start';
-			marks.push({ kind: 'text', at: written.at, turn: written.turn, anchor, voice, size, runs: runs(text, voice) });
+			marks.push({ kind: 'text', at: spot(written.at), turn: tenth(written.turn), anchor, voice, size, runs: runs(text, voice), onTape: false });
 			const under = written.label.shape === 'text' && written.label.under;
 			if (under) {
 				const way = (written.turn * Math.PI) / 180;
 				const at: Point = [written.at[0] - UNDER * Math.sin(way), written.at[1] + UNDER * Math.cos(way)];
-				marks.push({ kind: 'text', at, turn: written.turn, anchor, voice: 'label', size: voiceSize('label', width), runs: runs(under, 'label') });
+				marks.push({ kind: 'text', at: spot(at), turn: tenth(written.turn), anchor, voice: 'label', size: voiceSize('label', width), runs: runs(under, 'label'), onTape: false });
 			}
 		}
 	}
@@ -118,7 +118,10 @@ function sample(path: Parameters<typeof pathLength>[0], r: number, into: Disc[])
 	}
 }
 
-const fixed = (n: number): string => String(Math.round(n * 10) / 10);
+/** Rounded here and nowhere before: a tenth of a pixel is finer than any screen shows. */
+const tenth = (n: number): number => Math.round(n * 10) / 10;
+const spot = (p: Point): Point => [tenth(p[0]), tenth(p[1])];
+const fixed = (n: number): string => String(tenth(n));
 const strokes = (list: readonly (readonly [Point, Point])[]): string =>
 	list.map(([a, b]) => `M${fixed(a[0])} ${fixed(a[1])}L${fixed(b[0])} ${fixed(b[1])}`).join('');
 

@@ -4,7 +4,7 @@ import type { Draft } from '../../drafting/draft.ts';
 import type { Drawing, FillKind, Shape } from '../drawing.ts';
 import { num, numUnit, small, type Unit } from './number.ts';
 import { goesOn, iron, lens, pin, teeth, WIDE, zigzag, zip } from './part.ts';
-import { arcPath, arrow, leader, line, linePath, measured, area, mark, rect, sheet, words } from './shape.ts';
+import { arcPath, arrow, leader, line, linePath, measured, area, mark, onTape, rect, sheet, words } from './shape.ts';
 
 /** A measured height at the right, its figure and two short lines under it. */
 function height(x: number, top: number, bottom: number, text: string, under: string, at = (top + bottom) / 2): readonly Shape[] {
@@ -67,15 +67,15 @@ export function pressOpen({ skirt, figures }: Draft, unit: Unit): Drawing {
 export function zipTack({ figures }: Draft, unit: Unit): Drawing {
 	const [end, gap] = [numUnit(figures.zipEndBelowSeam, unit), small(5, unit)];
 	return sheet(WIDE, 380, `The zip lies face down with its teeth on the seam. Its top stop is ${gap} below the waist line, its bottom stop meets the mark at ${end}. Tack down both tapes.`, [
-		...opened(196, 98, 42, 356), goesOn([0, 0], [196, 0]), line([98, 356], [98, 0], 'stitch'), line([0, 326], [196, 326], 'stitch'),
-		...zip(98, 312, 96), line([87, 330], [87, 90], 'tack'), line([109, 330], [109, 90], 'tack'),
-		words([8, 40], 'wrong', 'label', { under: 'side' }),
+		...opened(196, 98, 34, 356), goesOn([0, 0], [196, 0]), line([98, 356], [98, 0], 'stitch'), line([0, 326], [196, 326], 'stitch'),
+		...zip(98, 312, 96), onTape(line([87, 318], [87, 90], 'tack')), onTape(line([109, 318], [109, 90], 'tack')),
+		words([4, 40], 'wrong', 'label', { under: 'side' }),
 		...leader([87, 210], [50, 210], 'tack', 'end', 'labelStrong'),
-		...height(212, 326, 96, end, 'below the', 246), words([224, 198], 'waist line', 'label'),
+		...height(212, 326, 96, end, 'below waist', 246),
 		line([109, 96], [212, 96], 'construction'),
 		...lens([98, 318], [282, 318], 46, [
 			rect([243, 302], [270, 340], 'tape'), rect([294, 302], [321, 340], 'tape'), teeth([282, 306], [282, 278], 8), line([270, 310], [294, 310], 'cut'),
-			line([240, 332], [324, 332], 'stitch'), ...measured([306, 332], [306, 310])
+			onTape(line([243, 332], [270, 332], 'stitch')), onTape(line([294, 332], [321, 332], 'stitch')), line([270, 332], [294, 332], 'stitch'), line([282, 330], [282, 312], 'measure')
 		]),
 		words([224, 130], `top stop ${gap}`, 'labelStrong', { under: 'below the line' }),
 		words([224, 64], 'zip face down', 'label', { under: 'teeth on seam' })
@@ -111,7 +111,7 @@ export function zipOpen({ figures }: Draft, unit: Unit): Drawing {
 export function liningOpening({ figures, skirt }: Draft, unit: Unit): Drawing {
 	const open = figures.liningOpeningBelowSeam ?? figures.zipEndBelowSeam + 15;
 	return sheet(WIDE, 310, `The lining's back seam is sewn from ${numUnit(open, unit)} below the waist line to the hem. Above it both edges are pressed back, ${small(10, unit)} apart.`, [
-		...opened(200, 100, 38, 280, 'lining'), goesOn([0, 0], [200, 0]), area(linePath([92, 280], [108, 280], [108, 100], [100, 92], [92, 100]), 'paper', 'edge'),
+		...opened(200, 100, 30, 280, 'lining'), goesOn([0, 0], [200, 0]), area(linePath([92, 280], [108, 280], [108, 100], [100, 92], [92, 100]), 'paper', 'edge'),
 		line([100, 92], [100, 0], 'stitch', true), line([0, 254], [92, 254], 'stitch'), line([108, 254], [200, 254], 'stitch'),
 		...measured([92, 292], [108, 292]), words([116, 287], `${small(10, unit)} apart`, 'label'), ...height(216, 254, 92, numUnit(open, unit), 'stays open', 180),
 		words([8, 230], 'lining', 'label'), words([8, 200], 'wrong', 'label', { under: 'side' }), words([54, 64], 'sew', 'labelStrong', { anchor: 'end' }),
@@ -139,7 +139,7 @@ export function liningFell(_draft: Draft, unit: Unit): Drawing {
 	return sheet(WIDE, 270, `The folded edge of the lining is felled to the zip tape by hand, ${clear} clear of the teeth.`, [
 		rect([0, 0], [210, 240], 'lining'), line([0, 240], [210, 240], 'cut'), goesOn([0, 0], [210, 0]), rect([70, 30], [140, 240], 'paper'),
 		rect([76, 22], [134, 240], 'tape', 'edge'), rect([98, 22], [112, 240], 'paper'), teeth([105, 240], [105, 32], 5), line([96, 30], [114, 30], 'cut'),
-		line([86, 240], [86, 22], 'edge'), line([124, 240], [124, 22], 'edge'), line([82, 240], [82, 26], 'staystitch'), line([128, 240], [128, 26], 'staystitch', false),
+		onTape(line([86, 240], [86, 22], 'edge')), onTape(line([124, 240], [124, 22], 'edge')), onTape(line([82, 240], [82, 26], 'staystitch')), onTape(line([128, 240], [128, 26], 'staystitch')),
 		...measured([105, 254], [124, 254]), line([130, 254], [216, 254], 'fine'), words([222, 246], clear, 'figure'), words([222, 222], 'clear of', 'label', { under: 'the teeth' }),
 		...leader([128, 150], [218, 150], 'fell here', 'start', 'labelStrong'), words([8, 120], 'lining', 'label'), ...leader([114, 80], [218, 80], 'zip tape'),
 		...leader([140, 30], [218, 30], 'right side')

@@ -4,7 +4,7 @@ import type { Draft } from '../../drafting/draft.ts';
 import type { Drawing, Shape } from '../drawing.ts';
 import { num, numUnit, small, type Unit } from './number.ts';
 import { bend, goesOn, iron, layer, pin, WIDE } from './part.ts';
-import { arcPath, area, arrow, leader, line, linePath, mark, measured, rect, sheet, stroke, words } from './shape.ts';
+import { arcPath, area, arrow, line, linePath, mark, measured, rect, sheet, stroke, words } from './shape.ts';
 
 /** A skirt hanging from its band, its hem dipping by `dip` at its sides. */
 function hanging(top: number, bottom: number, dip: number): readonly Shape[] {

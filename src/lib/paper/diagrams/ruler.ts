@@ -1,7 +1,7 @@
 // A stretch of ruler round one length, its mark where a person with a ruler finds it: the nearest millimetre or eighth.
 import type { Drawing } from '../drawing.ts';
 import { num, type Unit } from './number.ts';
-import { line, linePath } from './shape.ts';
+import { linePath } from './shape.ts';
 
 const REACH = { cm: 30, in: 38.1 } as const;
 
@@ -15,7 +15,6 @@ export function rulerDrawing(mm: number, unit: Unit): Drawing {
 		alt: `${num(at, unit)} ${unit} on a ruler, to the nearest ${unit === 'cm' ? 'millimetre' : 'eighth of an inch'}.`,
 		box: { from: [0, 0], to: [to - from, 0] }, inkMargin: [12, 12, 52, 12],
 		shapes: [
-			line([at - from, 0], [at - from, 0.001], 'cut', true),
 			{ shape: 'ruler', along: linePath([0, 0], [to - from, 0]), starts: from, unit, body: 'tape', marks: [{ at, text: num(at, unit), voice: 'labelStrong' }] }
 		]
 	};

@@ -14,6 +14,8 @@ export const arcPath = (centre: Point, radius: number, from: number, to: number)
 export const circlePath = (centre: Point, radius: number): Path => arcPath(centre, radius, 0, 2 * Math.PI);
 
 export const stroke = (path: Path, line: LineKind, now = false): Shape => ({ shape: 'path', path, closed: false, line, fill: 'none', now });
+/** The same stroke, lying on a tape. */
+export const onTape = (shape: Shape): Shape => (shape.shape === 'path' ? { ...shape, onTape: true } : shape);
 export const area = (path: Path, fill: FillKind, line: LineKind | null = null): Shape => ({ shape: 'path', path, closed: true, line, fill });
 export const line = (from: Point, to: Point, kind: LineKind, now = false): Shape => stroke(linePath(from, to), kind, now);
 export const rect = (from: Point, to: Point, fill: FillKind, kind: LineKind | null = null): Shape =>

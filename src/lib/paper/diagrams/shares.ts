@@ -16,15 +16,17 @@ export function sharesDiagram(draft: Draft, { unit }: { readonly unit: Unit }): 
 	const n = (mm: number): string => num(mm, unit);
 	const shapes: Shape[] = [];
 	const told: string[] = [];
-	const full = girth / (2 * Math.PI) + length;
-	// Cells as wide as the widest of the four, and tall enough for the full circle.
+	// Cells as wide as the widest of the four.
 	const widest = Math.max(...SHARES.map(({ share }) => width(share, girth, length)));
-	const cell: Point = [widest * 1.1, Math.max(2 * full * 1.06, widest * 0.6)];
+	const cell = widest * 1.1;
+	// Three lines of words under each, about 92 px, at the scale of a phone's drawing.
+	const gap = (92 * 2 * cell) / 350;
+	const rows = [Math.max(...SHARES.slice(0, 2).map((s) => height(s.share, girth, length))), Math.max(...SHARES.slice(2).map((s) => height(s.share, girth, length)))] as const;
 	for (const [i, { share, name }] of SHARES.entries()) {
 		const r = girth / (2 * Math.PI * share);
 		const R = r + length;
 		const half = Math.PI * share;
-		const foot: Point = [(i % 2) * cell[0], -Math.floor(i / 2) * cell[1] * 1.62];
+		const foot: Point = [(i % 2) * cell, i < 2 ? 0 : -(gap + rows[1])];
 		// Each stands on its cell's foot.
 		const corner: Point = [foot[0], foot[1] + R];
 		const [from, to] = [-Math.PI / 2 - half, -Math.PI / 2 + half];
@@ -50,9 +52,14 @@ export function sharesDiagram(draft: Draft, { unit }: { readonly unit: Unit }): 
 	}
 	return {
 		alt: `The same waist seam, ${n(girth)}, on four shares of a circle. ${told.join('; ')}. In ${unit === 'cm' ? 'centimetres' : 'inches'}.`,
-		box: { from: [-cell[0] / 2, -cell[1] * 1.62], to: [cell[0] * 1.5, cell[1]] },
+		box: { from: [-cell / 2, -(gap + rows[1])], to: [cell * 1.5, rows[0]] },
 		inkMargin: [6, 4, 72, 4], shapes
 	};
+}
+
+function height(share: number, girth: number, length: number): number {
+	const r = girth / (2 * Math.PI * share);
+	return r + length - (share >= 0.5 ? (r + length) * Math.cos(Math.PI * share) : r * Math.cos(Math.PI * share));
 }
 
 function width(share: number, girth: number, length: number): number {

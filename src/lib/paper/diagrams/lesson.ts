@@ -59,4 +59,9 @@ export type DrawingName = keyof typeof DRAWINGS;
 export const drawingNames = Object.keys(DRAWINGS) as readonly DrawingName[];
 export const isDrawingName = (name: string): name is DrawingName => Object.hasOwn(DRAWINGS, name);
 
-export const lessonDrawing = (name: DrawingName, draft: Draft, { unit }: { readonly unit: Unit }): Drawing => (DRAWINGS[name] as Draw)(draft, unit);
+/** `name` is one of `drawingNames`: a lesson's text is checked against them when it is read, so another is our own bug. */
+export function lessonDrawing(name: string, draft: Draft, { unit }: { readonly unit: Unit }): Drawing {
+	if (!isDrawingName(name)) throw new Error(`there is no drawing called "${name}"`);
+	const draw: Draw = DRAWINGS[name];
+	return draw(draft, unit);
+}
