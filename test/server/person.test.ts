@@ -62,7 +62,7 @@ onEachServer('people', (database) => {
 		const name = aName();
 		value(await setPassphrase(sql, teacher, { name, passphrase }));
 		expect(value(await provePassphrase(sql, { name: ` ${name.toUpperCase()} `, passphrase }, 'a')).id).toBe(teacher.person.id);
-		expect(await readAccount(sql, teacher)).toEqual({ name, signInName: name.toLowerCase() });
+		expect(await readAccount(sql, teacher)).toEqual({ name, signInName: name.toLowerCase(), asksForCurrent: true });
 	});
 
 	test('a wrong name and a wrong passphrase are told the same', async () => {
@@ -110,6 +110,25 @@ onEachServer('people', (database) => {
 		value(await setPassphrase(sql, here.asker, { name: aName(), passphrase }));
 		expect(await openSession(sql, here.id, null)).not.toBeNull();
 		expect(await openSession(sql, there.id, null)).toBeNull();
+	});
+
+	test('changing a passphrase asks for the one that holds now, and a link just used stands for it', async () => {
+		const sql = database();
+		const teacher = await makeTeacher(sql);
+		const name = aName();
+		const next = 'eight buttons on a card';
+		value(await setPassphrase(sql, teacher, { name, passphrase }));
+		expect(codes(await setPassphrase(sql, teacher, { name, passphrase: next }))).toEqual(['current-missing']);
+		expect(codes(await setPassphrase(sql, teacher, { name, passphrase: next, current: 'not this one at all' }))).toEqual(['current-wrong']);
+		expect((await provePassphrase(sql, { name, passphrase: next }, 'a')).ok).toBe(false);
+		value(await setPassphrase(sql, teacher, { name, passphrase: next, current: passphrase }));
+		expect((await provePassphrase(sql, { name, passphrase: next }, 'a')).ok).toBe(true);
+
+		await takeLink(sql, await makeLink(sql, teacher.person.id, new Date(Date.now() + 60_000)));
+		expect((await readAccount(sql, teacher)).asksForCurrent).toBe(false);
+		value(await setPassphrase(sql, teacher, { name, passphrase }));
+		await sql`update links set used_at = now() - interval '16 minutes' where person_id = ${teacher.person.id}`;
+		expect(codes(await setPassphrase(sql, teacher, { name, passphrase: next }))).toEqual(['current-missing']);
 	});
 
 	test('a guesser gets at most a hundred tries, however many devices and however many at once', async () => {

@@ -112,11 +112,12 @@ export async function changeRules(sql: Query, asker: Asker, classId: string, rul
 	return checked;
 }
 
-/** A new join code; the one before it stops at once. An hour unless told. */
+/** A new join code; the one before it stops at once. An hour unless told, a week at most. */
 export async function newJoinCode(sql: Query, asker: Asker, classId: string, now: Date, minutes = 60): Promise<JoinCode> {
 	await requireMay(sql, asker, classId, { resource: 'code', action: 'change' });
 	const code = drawLetters(8);
-	const expiresAt = new Date(now.getTime() + minutes * 60_000);
+	const held = Number.isFinite(minutes) ? Math.min(Math.max(minutes, 1), 7 * 24 * 60) : 60;
+	const expiresAt = new Date(now.getTime() + held * 60_000);
 	await sql`update classes set join_code = ${code}, join_code_expires_at = ${expiresAt} where id = ${classId}`;
 	return { code, expiresAt: expiresAt.getTime() };
 }

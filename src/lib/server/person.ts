@@ -27,8 +27,30 @@ export async function isAnybodyHere(sql: Query): Promise<boolean> {
 /** Sign-in names are compared without regard to capitals. */
 const fold = (name: string): string => name.normalize('NFKC').trim().replace(/\p{Zs}+/gu, ' ').toLowerCase();
 
-/** Sets the passphrase and the name she signs in with; every other session of hers ends. Her own card or link proved her. */
-export async function setPassphrase(sql: Sql, asker: Asker, typed: { name: string; passphrase: string }): Promise<Result<null>> {
+/** A one-time link just used proves as much as the passphrase she may have forgotten. */
+const linkMinutes = 15;
+
+export interface Account {
+	readonly name: string;
+	/** What she signs in with, if she has set it. */
+	readonly signInName: string | null;
+	/** Whether changing the passphrase asks for the one that holds now. */
+	readonly asksForCurrent: boolean;
+}
+
+export async function readAccount(sql: Query, asker: Asker): Promise<Account> {
+	const [row] = await sql`
+		select name, sign_in_name, passphrase_hash is not null and not exists (
+			select from links where person_id = people.id and used_at > now() - make_interval(mins => ${linkMinutes})
+		) as asks
+		from people where id = ${asker.person.id}`;
+	return { name: row!.name, signInName: row!.sign_in_name, asksForCurrent: row!.asks };
+}
+
+/** Sets the name she signs in with and the passphrase; every other session of hers ends. */
+export async function setPassphrase(sql: Sql, asker: Asker, typed: { name: string; passphrase: string; current?: string }): Promise<Result<null>> {
+	const current = await checkCurrent(sql, asker, typed.current);
+	if (!current.ok) return current;
 	const name = checkName(typed.name, 'name');
 	const passphrase = checkPassphrase(typed.passphrase);
 	if (!name.ok || !passphrase.ok) return refuse(...(name.ok ? [] : name.issues), ...(passphrase.ok ? [] : passphrase.issues));
@@ -47,10 +69,17 @@ export async function setPassphrase(sql: Sql, asker: Asker, typed: { name: strin
 	});
 }
 
-/** The account page: what she signs in with, if she has set it. */
-export async function readAccount(sql: Query, asker: Asker): Promise<{ readonly name: string; readonly signInName: string | null }> {
-	const [row] = await sql`select name, sign_in_name from people where id = ${asker.person.id}`;
-	return { name: row!.name, signInName: row!.sign_in_name };
+/** A screen left open is not enough to take an account over. Tries are counted, as at the door. */
+async function checkCurrent(sql: Sql, asker: Asker, current: string | undefined): Promise<Result<null>> {
+	if (!(await readAccount(sql, asker)).asksForCurrent) return ok(null);
+	if (!current) return refuse({ code: 'current-missing', path: 'current' });
+	const account = `person:${asker.person.id}`;
+	const turn = await takeTurn(sql, account, asker.sessionId);
+	if (turn !== 'taken') return refuse({ code: turn, path: 'current' });
+	const [row] = await sql`select passphrase_hash from people where id = ${asker.person.id}`;
+	if (!(await proves(normalPassphrase(current), row!.passphrase_hash))) return refuse({ code: 'current-wrong', path: 'current' });
+	await giveTurnBack(sql, account, asker.sessionId);
+	return ok(null);
 }
 
 /** Signs in by name and passphrase. A wrong name and a wrong passphrase give the same answer, in the same time. */

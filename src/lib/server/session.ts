@@ -104,6 +104,7 @@ export async function openSession(sql: Query, id: string, classId: string | null
 export async function beginSession(sql: Query, person: { id: string; canTeach: boolean }, cardId: string | null = null): Promise<string> {
 	const life: Life = person.canTeach ? 'teacher' : 'learner';
 	const id = (life === 'teacher' ? 't' : 'l') + generateIdFromEntropySize(25);
+	await sweepSessions(sql);
 	await luciaFor(sql, life).createSession(person.id, { cardId }, { sessionId: id });
 	return id;
 }
@@ -117,6 +118,7 @@ export async function endSessionsEverywhere(sql: Query, asker: Asker): Promise<v
 	await luciaFor(sql, 'learner').invalidateUserSessions(asker.person.id);
 }
 
+/** Clears away what has ended; each sign-in does it. */
 export async function sweepSessions(sql: Query): Promise<void> {
 	await luciaFor(sql, 'learner').deleteExpiredSessions();
 }
