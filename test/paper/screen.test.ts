@@ -23,9 +23,10 @@ describe('laying a drawing out', () => {
 	});
 	it('keeps a word its distance in px from its place at any width', () => {
 		for (const width of [288, 358, 700]) {
-			const screen = layOut(drawing([words([0, 0], 'hem', 'label', { shift: [5, -7] })]), width);
+			const screen = layOut(drawing([words([0, 0], 'hem', 'label', { shift: [5, -7] })], [100, 50]), width);
 			const text = screen.marks.find((m) => m.kind === 'text');
-			expect(text?.kind === 'text' && text.at).toEqual([45, screen.height - 30 - 7]);
+			// The box is 50 mm tall and lies under a margin of 10 px.
+			expect(text?.kind === 'text' && text.at).toEqual([45, Math.round((10 + 50 * screen.scale - 7) * 10) / 10]);
 		}
 	});
 	it('moves a word that would lie on another to its next place, and leaves out one that has none', () => {

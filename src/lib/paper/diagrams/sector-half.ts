@@ -34,7 +34,7 @@ export function halfOnFold(draft: Draft, piece: Piece, { unit, emphasis = 'waist
 	shapes.push(...panelLines(view, emphasis));
 	shapes.push(line([0, -rc], [0, -Rc], 'fold', emphasis === 'fold'));
 	if (withCorner) shapes.push(mark('dot', [0, 0]));
-	shapes.push(...radius(emphasis === 'hem' ? Rc : rc, emphasis === 'hem' ? Math.min(half * 0.55, 0.9) : Math.min(half * 0.4, 0.6), withCorner, n, rc, half));
+	shapes.push(...radius(emphasis === 'hem' ? Rc : rc, emphasis === 'hem' ? Math.min(half * 0.55, 0.9) : Math.min(half * 0.3, 0.5), withCorner, n, rc, half));
 
 	const starts = withCorner ? 0 : Math.floor(-top / 100) * 100;
 	shapes.push({
