@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Draft } from '../../src/lib/drafting/draft.ts';
 import { meets } from '../../src/lib/paper/label-place.ts';
 import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson.ts';
 import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
@@ -16,6 +17,14 @@ export function clashes(screen: Screen): string[] {
 		for (const b of screen.words.slice(i + 1)) if (meets(a.discs, b.discs)) found.push(`${a.text} on ${b.text}`);
 	}
 	return found;
+}
+
+/** The same draft with its panels told apart: a front on the fold and two backs. */
+function frontAndBack(draft: Draft): Draft {
+	const [panel] = draft.pieces;
+	if (!panel) throw new Error('no panel');
+	const fold = { name: 'centre front', from: [draft.figures.cutWaistRadius, 0], to: [draft.figures.cutHemRadius, 0] } as const;
+	return { ...draft, pieces: [{ ...panel, name: 'front', count: 1, fold, notches: [] }, { ...panel, name: 'back', count: 2 }] };
 }
 
 /** Drafts that can be cut: 48 cm to 150 cm round the waist, any share, any number of panels. */
@@ -58,6 +67,17 @@ describe('the sector diagram', () => {
 		const drawing = sectorDiagram(sampleDraft({ length: 660 }), { unit: 'cm', layout: 'half', before: sampleDraft() });
 		expect(drawing.shapes.filter((s) => s.shape === 'path' && s.line === 'asItWas')).toHaveLength(1);
 		expect(layOut(drawing).words.map((w) => w.text)).toContain('as it was, 81.6');
+	});
+	it('lays front and back beside each other, each with its name, and keeps every word apart', () => {
+		for (const share of [0.3, 0.5, 0.75, 1, 1.5]) for (const layout of ['half', 'whole'] as const) for (const width of [288, 358, 490, 700]) {
+			const draft = frontAndBack(sampleDraft({ share, panels: 3 }));
+			const screen = layOut(sectorDiagram(draft, { unit: 'cm', layout, emphasis: 'hem', before: sampleDraft({ share, panels: 3, length: 580 }) }), width);
+			expect(clashes(screen)).toEqual([]);
+			expect(screen.words.map((w) => w.text)).toContain('Back');
+		}
+		const { from, to } = sectorDiagram(frontAndBack(sampleDraft({ panels: 3 })), { unit: 'cm', layout: 'whole' }).box;
+		// Two panels of 60°, each as wide as its cut hem: 2 × 835.5 × sin(30° + asin(20/835.5)), and a gap between them.
+		expect(to[0] - from[0]).toBeGreaterThan(2 * 2 * 835.5 * Math.sin(Math.PI / 6 + Math.asin(20 / 835.5)));
 	});
 	it('is plain data that survives JSON', () => {
 		const drawing = sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'whole' });

@@ -56,8 +56,8 @@ export function halfOnFold(draft: Draft, piece: Piece, { unit, emphasis = 'waist
 	const beside: Point = [inset, (a[1] + b[1]) / 2];
 	shapes.push(words(beside, 'place on the fold', 'label', { ...turn, or: [words(beside, 'on the fold', 'label', turn), words(beside, 'fold', 'label', turn)] }));
 	shapes.push(...grain(piece, r, L, half, px));
-	const [title, count] = pieceName(view);
-	shapes.push(...named(title, count, r, L, half));
+	// The bracket says where the fold is.
+	shapes.push(...named(pieceName(view)[0], `cut ${piece.count}`, r, L, half));
 
 	// Words along the lines. Each arc is used where it runs most level.
 	const stitchArc = arcPath([0, 0], r, DOWN + 0.04, DOWN + Math.min(half, 1.9));
@@ -117,6 +117,7 @@ function radius(to: number, at: number, withCorner: boolean, n: (mm: number) => 
 			for (const part of [0.52, 0.56, 0.48, 0.6, 0.44, 0.66]) put(half * turn, to === rc ? rc * part : to * (0.45 + part / 4), voice);
 		}
 	}
+	for (const part of [0.52, 0.6, 0.44]) for (const turn of [0.66, 0.74, 0.58]) put(half * turn, to * part, 'labelStrong');
 	for (const voice of ['figure', 'title', 'labelStrong'] as const) for (const part of [0.5, 0.7, 0.9, 0.3]) put(half * 1.3, to * part, voice);
 	const [first, ...rest] = places;
 	return [...arrow([0, 0], end), { ...first!, or: rest }];

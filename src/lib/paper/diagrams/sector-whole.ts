@@ -34,7 +34,10 @@ export function panelsWhole(draft: Draft, pieces: readonly Piece[], options: Sec
 	// A slim panel has no room for its radii inside: a ruler stands beside it, joined to its middle line.
 	const slim = views.length === 1 && views[0]!.view.halfAngle < 0.42 && !views[0]!.view.half;
 	if (slim) shapes.push(...besideRuler(draft, views[0]!.x, box, withCorner, unit));
-	for (const [i, { view, x }] of views.entries()) shapes.push(...panel(draft, view, x, i === 0 && !slim, withCorner, px, options));
+	// The radii stand on the widest panel, where their figures have room.
+	const wide = views.map(({ view }) => view.box.to[0] - view.box.from[0]);
+	const main = wide.findIndex((w) => w > Math.max(...wide) - 1e-6);
+	for (const [i, { view, x }] of views.entries()) shapes.push(...panel(draft, view, x, i === main && !slim, withCorner, px, options));
 	shapes.push(dotWords(dots.text, box));
 	const count = draft.skirt.panels === 1 ? 'The skirt panel, opened out' : `${draft.skirt.panels} panels`;
 	const n = (mm: number): string => num(mm, unit);
@@ -60,7 +63,7 @@ function besideRuler(draft: Draft, x: number, box: Drawing['box'], withCorner: b
 	];
 }
 
-function panel(draft: Draft, view: PanelView, x: number, first: boolean, withCorner: boolean, px: number, { unit, emphasis = 'waist', before }: SectorOptions): readonly Shape[] {
+function panel(draft: Draft, view: PanelView, x: number, main: boolean, withCorner: boolean, px: number, { unit, emphasis = 'waist', before }: SectorOptions): readonly Shape[] {
 	const f = draft.figures;
 	const n = (mm: number): string => num(mm, unit);
 	const [r, R, rc, Rc] = [f.waistRadius, f.hemRadius, f.cutWaistRadius, f.cutHemRadius];
@@ -69,7 +72,7 @@ function panel(draft: Draft, view: PanelView, x: number, first: boolean, withCor
 	const L = R - r;
 	const corner: Point = [x, 0];
 	const shapes: Shape[] = [];
-	if (withCorner && first) {
+	if (withCorner && main) {
 		for (const angle of [from, DOWN + half]) shapes.push(line(corner, polar(corner, rc, angle), 'construction'));
 	}
 	if (before) {
@@ -80,7 +83,7 @@ function panel(draft: Draft, view: PanelView, x: number, first: boolean, withCor
 			const arc = arcPath(corner, was, view.half ? DOWN : DOWN - reach, DOWN + reach);
 			const text = `as it was, ${n(was)}`;
 			shapes.push(stroke(arc, 'asItWas'));
-			if (first) shapes.push(along(arc, text, 'label', { off: 6, rank: 1, clear: true, or: [along(arc, text, 'label', { off: -17, clear: true })] }));
+			shapes.push(along(arc, text, 'label', { off: 6, rank: 1, clear: true, or: [along(arc, text, 'label', { off: -17, clear: true })] }));
 		}
 	}
 	shapes.push(...panelLines(view, emphasis));
@@ -90,7 +93,8 @@ function panel(draft: Draft, view: PanelView, x: number, first: boolean, withCor
 		const turn = { angle: Math.PI / 2, anchor: 'middle', rank: 3, clear: true, shift: [-8, 0] as Point } as const;
 		shapes.push(words(at, view.piece.fold.name, 'label', { ...turn, or: [words(at, 'fold', 'label', turn), words(at, 'fold', 'label', { ...turn, shift: [19, 0] })] }));
 	}
-	if (first) {
+	shapes.push(...names(view, x, r, L, half));
+	if (main) {
 		if (withCorner) shapes.push(mark('dot', corner), ...radiusArrow(corner, rc, DOWN - (view.half ? -0.3 : 0.3) * half, n(rc), half, emphasis !== 'hem'));
 		const hemArrow = DOWN + 0.52 * half;
 		const hemFrom = withCorner ? corner : polar(corner, rc, hemArrow);
@@ -112,7 +116,7 @@ function panel(draft: Draft, view: PanelView, x: number, first: boolean, withCor
 		const beside = (at: number, t: string): Label => besideSeam(view, draft.skirt.allowances.seam, at, 100 * px, t, { rank: 2, clear: true }, x);
 		shapes.push({ ...beside(r + f.zipEndBelowSeam, text), or: [beside(r + f.zipEndBelowSeam + 30 * px, text), beside(r + f.zipEndBelowSeam, `zip ${n(f.zipEndBelowSeam)}`)] });
 	}
-	return [...shapes, ...names(view, x, r, L, half)];
+	return shapes;
 }
 
 /** Does the piece carry the zip's end? Its own notches say so. */
@@ -144,8 +148,9 @@ function besideArrow(corner: Point, at: number, way: number, text: string, stron
 function names(view: PanelView, x: number, r: number, L: number, half: number): readonly Shape[] {
 	const [title, count] = pieceName(view);
 	const spots = [0.5, 0.42, 0.6, 0.34, 0.7].flatMap((depth) =>
-		(view.half ? [0.5, 0.35] : [-0.45, -0.25, 0.3, 0]).map((part) => polar([x, 0], r + depth * L, DOWN + half * part)));
+		(view.half ? [0.5, 0.35, 0.72, 0.22, 0.8] : [-0.45, -0.25, 0.3, 0]).map((part) => polar([x, 0], r + depth * L, DOWN + half * part)));
 	const at = (p: Point, alone: boolean): Label => words(p, title, 'title', { anchor: 'middle', clear: true, rank: 1, ...(alone ? {} : { under: count }) });
-	const [first, ...rest] = [...spots.map((p) => at(p, false)), ...spots.map((p) => at(p, true))];
+	const plain = (p: Point): Label => words(p, title, 'labelStrong', { anchor: 'middle', clear: true, rank: 1 });
+	const [first, ...rest] = [...spots.map((p) => at(p, false)), ...spots.map((p) => at(p, true)), ...spots.map(plain)];
 	return [{ ...first!, or: rest }];
 }
