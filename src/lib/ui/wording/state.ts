@@ -1,0 +1,39 @@
+// The words for states: each state is a shape and a word, never a colour.
+import type { ReviewState } from '../../class/review.ts';
+
+export type State = 'notStarted' | 'here' | 'done' | 'waiting' | 'returned' | 'flag' | 'rightWhen';
+
+export const stateWords: Readonly<Record<State, string>> = {
+	notStarted: 'not started',
+	here: 'here',
+	done: 'done',
+	waiting: 'waiting for the teacher',
+	returned: 'returned',
+	flag: 'flag',
+	rightWhen: 'right when'
+};
+
+/** Which shape stands for where a learner is with cutting. */
+export const reviewShape: Readonly<Record<ReviewState, State>> = {
+	'not-asked': 'notStarted', asked: 'waiting', returned: 'returned', cleared: 'done', void: 'flag', differs: 'flag'
+};
+
+/** To the learner herself. */
+export const reviewToLearner: Readonly<Record<ReviewState, string>> = {
+	'not-asked': 'You have not asked to be cleared to cut yet.',
+	asked: 'Your teacher has been asked. You are in the queue.',
+	returned: 'Your teacher has looked, and asks for one thing first.',
+	cleared: 'You are cleared to cut.',
+	void: 'A number has changed since you were cleared. Ask again before you cut.',
+	differs: 'Your figures are worked out differently since you were cleared. Ask again before you cut.'
+};
+
+/** To her teacher. */
+export const reviewToTeacher: Readonly<Record<ReviewState, string>> = {
+	'not-asked': 'Has not asked yet',
+	asked: 'Asks to be cleared to cut',
+	returned: 'Returned',
+	cleared: 'Cleared to cut',
+	void: 'A number changed since you cleared it',
+	differs: 'Worked out differently since, look again'
+};
