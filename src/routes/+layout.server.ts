@@ -10,5 +10,5 @@ export const load: LayoutServerLoad = ({ locals: { asker } }) => {
 		: asker.person.canTeach
 			? [{ href: '/classes', label: 'Classes' }, lessons, { href: '/account', label: 'Account' }]
 			: [{ href: '/', label: 'My skirt' }, lessons, { href: '/account', label: 'Account' }];
-	return { places, signedIn: asker !== null };
+	return { places, signedIn: Boolean(asker) };
 };

@@ -1,0 +1,21 @@
+import { fail, redirect } from '@sveltejs/kit';
+import { readLink, takeLink } from '$lib/server/link.ts';
+import { beginSession, setSessionCookie } from '$lib/server/session.ts';
+import type { Actions, PageServerLoad } from './$types';
+
+/** Looking uses nothing up: mail programs and messengers look at links before people do. */
+export const load: PageServerLoad = async ({ locals, params, setHeaders }) => {
+	setHeaders({ 'cache-control': 'no-store' });
+	const person = await readLink(locals.sql, params.token);
+	return { person: person && { name: person.name, first: person.canTeach && !person.hasPassphrase } };
+};
+
+export const actions: Actions = {
+	async default({ locals, params, cookies, url }) {
+		const person = await takeLink(locals.sql, params.token);
+		if (!person) return fail(400, { issues: [{ code: 'link-used', path: '' }] });
+		setSessionCookie(cookies, url, await beginSession(locals.sql, person));
+		if (!person.canTeach) redirect(303, '/');
+		redirect(303, person.hasPassphrase ? '/classes' : '/account');
+	}
+};
