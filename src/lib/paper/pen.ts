@@ -25,7 +25,7 @@ export const PENS: Readonly<Record<Pen, Stroke>> = {
 	asItWas: line(1.6, 3, 7),
 	edge: line(1.4),
 	fine: line(0.7),
-	check: line(4),
+	check: line(5.5),
 	trim: line(0.8, 2, 4),
 	rule: line(0.6)
 };

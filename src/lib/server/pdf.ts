@@ -137,7 +137,10 @@ const withFractions = (text: string): string => text.replace(/(\d+)\/(\d+)/g, '$
 
 function writeText(doc: Doc, item: TextItem, height: number): void {
 	const runs = runsOf(doc, item, withFractions(item.text));
-	const lengths = runs.map(({ font, text }) => doc.font(font, item.size).widthOfString(text, { features: featuresOf(text) }));
+	const options = optionsOf(item);
+	// Nothing has to be measured where one run begins at its place.
+	const measured = runs.length > 1 || (item.anchor ?? 'start') !== 'start';
+	const lengths = runs.map(({ font, text }) => (measured ? doc.font(font, item.size).widthOfString(text, options) : 0));
 	const length = lengths.reduce((sum, part) => sum + part, 0);
 	let x = item.anchor === 'end' ? -length : item.anchor === 'middle' ? -length / 2 : 0;
 	doc.save();
@@ -145,14 +148,16 @@ function writeText(doc: Doc, item: TextItem, height: number): void {
 	if (item.angle) doc.rotate((-item.angle * 180) / Math.PI);
 	doc.fillColor('black');
 	for (const [i, { font, text }] of runs.entries()) {
-		doc.font(font, item.size).text(text, x, 0, { lineBreak: false, baseline: 'alphabetic', features: featuresOf(text) });
+		doc.font(font, item.size).text(text, x, 0, options);
 		x += lengths[i]!;
 	}
 	doc.restore();
 }
 
-/** Columns of figures stand under each other. */
-const featuresOf = (text: string): PDFKit.Mixins.OpenTypeFeatures[] => (/^[\d .]+$/.test(text) ? ['tnum', 'kern'] : ['kern', 'liga']);
+const PLAIN: PDFKit.Mixins.TextOptions = { lineBreak: false, baseline: 'alphabetic' };
+/** Columns of figures in the reading face stand under each other; named features cost pdfkit its cache of set words. */
+const optionsOf = ({ face, text }: TextItem): PDFKit.Mixins.TextOptions =>
+	(face === 'read' || face === 'readStrong') && /^[\d .]+$/.test(text) ? { ...PLAIN, features: ['tnum', 'kern'] } : PLAIN;
 
 /** A text in stretches, each in the first font file that has its letters. */
 function runsOf(doc: Doc, item: TextItem, text: string): readonly { readonly font: string; readonly text: string }[] {

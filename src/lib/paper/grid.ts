@@ -1,0 +1,90 @@
+// How a drawing lies on a grid of sheets: which way round, and which sheets of the grid carry ink.
+import type { Point } from '../drafting/geometry/point.ts';
+import { boxOf, pointOn, type Box } from './clip.ts';
+import { RULER_STRIP } from './check-line.ts';
+import type { Drawing, Path } from './drawing.ts';
+import { MARGIN, sheetOf, type PaperName } from './sheet.ts';
+
+/** Ink of lines reaches half its weight over a joint: this much room is kept for it. */
+const SPARE = 1;
+/** The strip over the drawing for the sheet's name. It and the ruler's strip are what the neighbour is glued to. */
+export const NAME_STRIP = 9;
+
+/** The part of a sheet that belongs to the drawing, mm on the sheet. */
+export function windowOf(paper: PaperName, sideways: boolean): Box {
+	const { width, height } = sheetOf(paper, sideways, '', []);
+	return { from: [MARGIN + RULER_STRIP + SPARE, MARGIN + SPARE], to: [width - MARGIN - SPARE, height - MARGIN - SPARE - NAME_STRIP] };
+}
+
+export interface Cell {
+	/** From the top, from the left, from 0. */
+	readonly row: number;
+	readonly column: number;
+}
+export interface Grid {
+	readonly sideways: boolean;
+	/** Is the drawing turned a quarter to the left? */
+	readonly turned: boolean;
+	/** The drawing's point (after turning) at the grid's upper left corner. */
+	readonly corner: Point;
+	/** A window's width and height. */
+	readonly width: number;
+	readonly height: number;
+	readonly cells: readonly Cell[];
+}
+
+export const turnPoint = (p: Point, turned: boolean): Point => (turned ? [0 - p[1], p[0]] : p);
+export const turnPath = (path: Path, turned: boolean): Path =>
+	turned ? { start: turnPoint(path.start, true), edges: path.edges.map((e) => ({ ...e, end: turnPoint(e.end, true), centre: e.centre && turnPoint(e.centre, true) })) } : path;
+
+/** Points a few mm apart along a path. */
+export function pointsAlong(path: Path, apart: number): readonly Point[] {
+	const points: Point[] = [path.start];
+	let from = path.start;
+	for (const edge of path.edges) {
+		const length = edge.centre ? Math.abs(edge.turn) * Math.hypot(from[0] - edge.centre[0], from[1] - edge.centre[1]) : Math.hypot(edge.end[0] - from[0], edge.end[1] - from[1]);
+		const steps = Math.max(1, Math.ceil(length / apart));
+		for (let i = 1; i <= steps; i++) points.push(pointOn(from, edge, i / steps));
+		from = edge.end;
+	}
+	return points;
+}
+
+export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line ? [shape.path] : []));
+export const cellAt = ([x, y]: Point, { corner, width, height }: Pick<Grid, 'corner' | 'width' | 'height'>): Cell => ({
+	column: Math.floor((x - corner[0]) / width), row: Math.ceil((corner[1] - y) / height) - 1
+});
+/** The box of a cell, in the turned drawing's mm. */
+export const cellBox = ({ row, column }: Cell, { corner, width, height }: Grid): Box => ({
+	from: [corner[0] + column * width, corner[1] - (row + 1) * height], to: [corner[0] + (column + 1) * width, corner[1] - row * height]
+});
+
+/** Where the grid may begin, in parts of a window: moved so, it may miss a corner of the drawing. */
+const SHIFTS = [0, 1 / 6, 2 / 6, 3 / 6, 4 / 6, 5 / 6] as const;
+
+/** The way that takes the fewest sheets; among equals, upright and unturned. */
+export function fewestSheets(drawing: Drawing, paper: PaperName): Grid {
+	let best: Grid | null = null;
+	for (const turned of [false, true]) {
+		const lines = linesOf(drawing).map((path) => turnPath(path, turned));
+		const box = boxOf(lines);
+		const points = lines.flatMap((path) => pointsAlong(path, 3));
+		for (const sideways of [false, true]) {
+			const view = windowOf(paper, sideways);
+			const [width, height] = [view.to[0] - view.from[0], view.to[1] - view.from[1]];
+			for (const x of SHIFTS) {
+				for (const y of SHIFTS) {
+					const corner: Point = [box.from[0] - 0.5 - x * width, box.to[1] + 0.5 + y * height];
+					const cells = new Map<number, Cell>();
+					for (const point of points) {
+						const cell = cellAt(point, { corner, width, height });
+						cells.set(cell.row * 1000 + cell.column, cell);
+					}
+					if (!best || cells.size < best.cells.length) best = { sideways, turned, corner, width, height, cells: [...cells.values()] };
+				}
+			}
+		}
+	}
+	if (!best) throw new Error('a drawing of no lines');
+	return best;
+}

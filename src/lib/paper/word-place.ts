@@ -1,0 +1,101 @@
+// Finds a place for each word of a tiled pattern: whole, on one sheet that carries lines, inside its piece, off its lines.
+import type { Point } from '../drafting/geometry/point.ts';
+import type { Box } from './clip.ts';
+import type { Drawing, Label, Voice } from './drawing.ts';
+import { linesOf, pointsAlong, turnPath, turnPoint, type Grid } from './grid.ts';
+import { textLength } from './letter.ts';
+import { INK } from './pen.ts';
+import type { Face, Item } from './sheet.ts';
+
+/** Points for each voice on a pattern; 0.75 pt to the ink unit of the screen. */
+export const VOICES: Readonly<Record<Voice, { readonly face: Face; readonly size: number }>> = {
+	title: { face: 'heading', size: 20 }, figure: { face: 'heading', size: 22 },
+	label: { face: 'label', size: 12 }, labelStrong: { face: 'labelStrong', size: 12 }, small: { face: 'label', size: 10.5 }
+};
+type TextLabel = Extract<Label, { shape: 'text' }>;
+const PAD = 1.5;
+
+/** The room a block of words takes round its place, mm. */
+function room(labels: readonly TextLabel[]): Box {
+	let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+	for (const { text, voice, shift = [0, 0], anchor = 'start', angle } of labels) {
+		const { face, size } = VOICES[voice];
+		const length = textLength(text, face, size);
+		const em = (size * 25.4) / 72;
+		const left = anchor === 'end' ? -length : anchor === 'middle' ? -length / 2 : 0;
+		const [sx, sy] = [shift[0] * INK, -shift[1] * INK];
+		// A word read upwards runs along y, its letters to the left.
+		const corners: readonly Point[] = angle ? [[sx - 0.8 * em, sy + left], [sx + 0.25 * em, sy + left + length]] : [[sx + left, sy - 0.25 * em], [sx + left + length, sy + 0.8 * em]];
+		for (const [x, y] of corners) [x0, y0, x1, y1] = [Math.min(x0, x), Math.min(y0, y), Math.max(x1, x), Math.max(y1, y)];
+	}
+	return { from: [x0 - PAD, y0 - PAD], to: [x1 + PAD, y1 + PAD] };
+}
+
+const overlap = (a: Box, b: Box): boolean => a.from[0] < b.to[0] && b.from[0] < a.to[0] && a.from[1] < b.to[1] && b.from[1] < a.to[1];
+const holds = (box: Box, [x, y]: Point): boolean => x > box.from[0] && x < box.to[0] && y > box.from[1] && y < box.to[1];
+const at = (box: Box, [x, y]: Point): Box => ({ from: [box.from[0] + x, box.from[1] + y], to: [box.to[0] + x, box.to[1] + y] });
+
+/** Is a point within a closed run of corners? A ray to the right crosses its sides an odd number of times. */
+function within([x, y]: Point, corners: readonly Point[]): boolean {
+	let odd = false;
+	for (const [i, a] of corners.entries()) {
+		const b = corners[(i + 1) % corners.length]!;
+		if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) odd = !odd;
+	}
+	return odd;
+}
+
+/** The words for each of the boxes (the sheets' windows in the turned drawing), in its mm. */
+export function placeWords(drawing: Drawing, grid: Grid, boxes: readonly Box[]): readonly (readonly Item[])[] {
+	const out: Item[][] = boxes.map(() => []);
+	const ink = linesOf(drawing).flatMap((path) => pointsAlong(turnPath(path, grid.turned), 2));
+	const pieces = drawing.shapes.flatMap((s) => (s.shape === 'path' && s.fill === 'paper' ? [pointsAlong(turnPath(s.path, grid.turned), 8)] : []));
+	const taken: Box[] = [];
+	const blocks = new Map<string, TextLabel[]>();
+	for (const shape of drawing.shapes) if (shape.shape === 'text') blocks.set(shape.at.join(), [...(blocks.get(shape.at.join()) ?? []), shape]);
+	// Words that belong to a line or a mark come before the block that may stand anywhere.
+	for (const labels of [...blocks.values()].sort((a, b) => a.length - b.length)) {
+		const turnedLabels = labels.map((label) => (grid.turned && label.angle ? { ...label, angle: 0 } : label));
+		const wanted = turnPoint(labels[0]!.at, grid.turned);
+		const size = room(turnedLabels);
+		const place = nearestFree(wanted, size, boxes, ink, pieces, taken);
+		taken.push(at(size, place.at));
+		for (const { text, voice, shift = [0, 0], anchor, angle } of turnedLabels) {
+			out[place.sheet]!.push({
+				item: 'text', at: [place.at[0] + shift[0] * INK, place.at[1] - shift[1] * INK], text, ...VOICES[voice],
+				...(anchor && { anchor }), ...(angle && { angle })
+			});
+		}
+	}
+	return out;
+}
+
+/** Nothing within this of a window's side: match marks and their words stand there. */
+const SIDE = 5;
+
+function nearestFree(wanted: Point, size: Box, boxes: readonly Box[], ink: readonly Point[], pieces: readonly (readonly Point[])[], taken: readonly Box[]): { at: Point; sheet: number } {
+	const away = (p: Point): number => Math.hypot(p[0] - wanted[0], p[1] - wanted[1]);
+	// Where the block's place may lie so that the block is whole on the sheet, and the nearest of them.
+	const spans = boxes.map((box, sheet) => {
+		const [low, high]: [Point, Point] = [[box.from[0] + SIDE - size.from[0], box.from[1] + SIDE - size.from[1]], [box.to[0] - SIDE - size.to[0], box.to[1] - SIDE - size.to[1]]];
+		const near: Point = [Math.max(low[0], Math.min(high[0], wanted[0])), Math.max(low[1], Math.min(high[1], wanted[1]))];
+		return { sheet, box, low, high, near };
+	}).sort((a, b) => away(a.near) - away(b.near));
+	let fallback: { at: Point; sheet: number } | null = null;
+	for (const { sheet, box, low, high, near } of spans.slice(0, 12)) {
+		if (high[0] < low[0] || high[1] < low[1]) continue;
+		fallback ??= { at: near, sheet };
+		const around = ink.filter((p) => holds(box, p));
+		const stands: Point[] = [near];
+		for (let x = low[0]; x <= high[0]; x += 6) for (let y = low[1]; y <= high[1]; y += 6) stands.push([x, y]);
+		for (const stand of stands.sort((a, b) => away(a) - away(b))) {
+			const here = at(size, stand);
+			if (taken.some((other) => overlap(other, here)) || around.some((p) => holds(here, p))) continue;
+			const middle: Point = [(here.from[0] + here.to[0]) / 2, (here.from[1] + here.to[1]) / 2];
+			if (pieces.length && !pieces.some((corners) => within(middle, corners))) continue;
+			return { at: stand, sheet };
+		}
+	}
+	if (!fallback) throw new Error(`no sheet holds a block of words ${size.to[0] - size.from[0]} mm wide`);
+	return fallback;
+}
