@@ -74,6 +74,7 @@ onEachServer('joining', (database) => {
 		const room = await makeRoom(sql);
 		expect(value(await askToJoin(sql, room.teacher, { code: room.code, name: 'Me' })).membership.role).toBe('teacher');
 		expect((await membershipOf(sql, room.teacher, room.classId))?.role).toBe('teacher');
+		for (const id of ['', '\0', 'nosuchid']) expect(await membershipOf(sql, room.teacher, id)).toBeNull();
 	});
 });
 

@@ -15,6 +15,7 @@ export interface Member extends Membership {
 
 /** The asker's membership of a class, whatever its status. */
 export async function membershipOf(sql: Query, asker: Asker, classId: string): Promise<Membership | null> {
+	if (!isId(classId)) return null;
 	const [row] = await sql`
 		select id, role, status, name from members where class_id = ${classId} and person_id = ${asker.person.id}`;
 	return row ? { classId, memberId: row.id, role: row.role, status: row.status, name: row.name } : null;
@@ -22,7 +23,7 @@ export async function membershipOf(sql: Query, asker: Asker, classId: string): P
 
 /** Refuses as if the class weren't there, unless the asker may do this in it. */
 export async function requireMay(sql: Query, asker: Asker, classId: string, need: Need): Promise<Membership> {
-	const membership = isId(classId) ? await membershipOf(sql, asker, classId) : null;
+	const membership = await membershipOf(sql, asker, classId);
 	if (!membership || membership.status !== 'admitted' || !may(membership.role, need, 'class')) return notFound();
 	return membership;
 }
