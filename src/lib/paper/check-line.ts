@@ -24,7 +24,7 @@ export function rulerItems(unit: 'cm' | 'in', top: number, bottom: number): read
 		const reach = i % big === 0 ? 5 : i % (big / 2) === 0 ? 3.6 : 2.4;
 		items.push(stroke([SPINE, y], [SPINE + reach, y], i % big === 0 ? 'measure' : 'fine'));
 		// Four inches have a mark of their own.
-		if (i % big === 0 && !(unit === 'in' && i === 4 * big)) items.push({ item: 'text', at: [SPINE + 5.6, i === 0 ? y - 2 : y - 0.9], text: String(i / big), face: 'label', size: 7.5 });
+		if (i % big === 0 && !(unit === 'in' && i === 4 * big)) items.push({ item: 'text', at: [SPINE + 5.6, i === 0 ? y - 3.2 : y - 0.9], text: String(i / big), face: 'label', size: 7.5 });
 	}
 	// Bars close the check line at both ends; 4 in is longer by 1.6 mm.
 	for (const y of [top, top - CHECK]) items.push(stroke([SPINE - 0.5, y], [SPINE + 7.6, y], 'sewn'));

@@ -50,6 +50,16 @@ export function pointsAlong(path: Path, apart: number): readonly Point[] {
 	return points;
 }
 
+/** Is a point within a closed run of corners? A ray to the right crosses its sides an odd number of times. */
+export function within([x, y]: Point, corners: readonly Point[]): boolean {
+	let odd = false;
+	for (const [i, a] of corners.entries()) {
+		const b = corners[(i + 1) % corners.length]!;
+		if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) odd = !odd;
+	}
+	return odd;
+}
+
 export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line ? [shape.path] : []));
 export const cellAt = ([x, y]: Point, { corner, width, height }: Pick<Grid, 'corner' | 'width' | 'height'>): Cell => ({
 	column: Math.floor((x - corner[0]) / width), row: Math.ceil((corner[1] - y) / height) - 1

@@ -2,7 +2,7 @@
 import type { Point } from '../drafting/geometry/point.ts';
 import type { Box } from './clip.ts';
 import type { Drawing, Label, Voice } from './drawing.ts';
-import { linesOf, pointsAlong, turnPath, turnPoint, type Grid } from './grid.ts';
+import { linesOf, pointsAlong, turnPath, turnPoint, within, type Grid } from './grid.ts';
 import { textLength } from './letter.ts';
 import { INK } from './pen.ts';
 import type { Face, Item } from './sheet.ts';
@@ -34,16 +34,6 @@ function room(labels: readonly TextLabel[]): Box {
 const overlap = (a: Box, b: Box): boolean => a.from[0] < b.to[0] && b.from[0] < a.to[0] && a.from[1] < b.to[1] && b.from[1] < a.to[1];
 const holds = (box: Box, [x, y]: Point): boolean => x > box.from[0] && x < box.to[0] && y > box.from[1] && y < box.to[1];
 const at = (box: Box, [x, y]: Point): Box => ({ from: [box.from[0] + x, box.from[1] + y], to: [box.to[0] + x, box.to[1] + y] });
-
-/** Is a point within a closed run of corners? A ray to the right crosses its sides an odd number of times. */
-function within([x, y]: Point, corners: readonly Point[]): boolean {
-	let odd = false;
-	for (const [i, a] of corners.entries()) {
-		const b = corners[(i + 1) % corners.length]!;
-		if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) odd = !odd;
-	}
-	return odd;
-}
 
 /** The words for each of the boxes (the sheets' windows in the turned drawing), in its mm. */
 export function placeWords(drawing: Drawing, grid: Grid, boxes: readonly Box[]): readonly (readonly Item[])[] {
