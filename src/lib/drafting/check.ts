@@ -7,9 +7,18 @@ export interface WayOut {
 	readonly figures?: Readonly<Record<string, number>>;
 }
 
+/** Every code a check may have; `ui/wording/check.ts` has the words for each. */
+export const checkCodes = [
+	'seam-walk', 'hip-fit', 'hip-missing', 'hip-depth-missing', 'hip-below-hem', 'waist-over-hip',
+	'opening', 'no-opening-needed', 'no-shop-zip', 'opening-longer-than-skirt', 'zip-longer-than-skirt', 'zip-allowance', 'zip-at-centre-back',
+	'hem-surplus', 'waist-clip', 'rounding-cost', 'band-to-waist', 'panel-lap', 'stride', 'lining-shorter', 'lining-fit', 'lining-opening',
+	'length-plausible', 'woven-cloth'
+] as const;
+export type CheckCode = (typeof checkCodes)[number];
+
 /** What the draft tells back. No prose: `ui/wording` has the sentence for each code. */
 export interface Check {
-	readonly code: string;
+	readonly code: CheckCode;
 	/** `good`: looked at and right. `note`: worth knowing. `caution`: think first. `stop`: not fit to cut. */
 	readonly severity: 'good' | 'note' | 'caution' | 'stop';
 	/** The figures it rests on, in mm (angles in radians, shares as fractions). */

@@ -1,7 +1,14 @@
 import type { Body } from './body.ts';
+import { bandPieces } from './band.ts';
 import type { Check } from './check.ts';
+import { checksOf } from './checks/all.ts';
+import { obstacles } from './cuttable.ts';
+import { figuresOf } from './figures.ts';
+import { panelPieces, panelPlaces } from './panel.ts';
 import type { Piece } from './piece.ts';
+import { ok, refuse, type Result } from './result.ts';
 import type { Seam } from './seam.ts';
+import { seamsOf } from './seams.ts';
 import type { Skirt } from './skirt.ts';
 
 /** Every figure of a flared skirt, unrounded; lengths mm, angles radians, areas mm². */
@@ -50,3 +57,32 @@ export interface Draft {
 
 /** Raised whenever the same inputs may give other figures: a clearance remembers it. */
 export const ENGINE = '1';
+
+/**
+ * Checked choices → everything that can be told about the skirt. Refuses a skirt that can't be cut (cuttable.ts), with
+ * the ways on; what can be cut but shouldn't be is a check with severity `stop`.
+ */
+export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
+	// One panel has one seam, and it lies at centre back; the check `zip-at-centre-back` says so.
+	const skirt: Skirt = chosen.panels === 1 && chosen.zipAt !== 'centreBack' ? { ...chosen, zipAt: 'centreBack' } : chosen;
+	const inTheWay = obstacles(body, skirt);
+	if (inTheWay.length > 0) return refuse(...inTheWay);
+
+	const figures = figuresOf(body, skirt);
+	const places = panelPlaces(skirt, figures.sweepAngle);
+	const size = {
+		waistRadius: figures.waistRadius, hemRadius: figures.hemRadius, zipEnd: figures.zipEndBelowSeam,
+		waistAllowance: skirt.allowances.waist, seamAllowance: skirt.allowances.seam, hemAllowance: skirt.hem
+	};
+	const pieces = [...panelPieces(places, size, 'shell'), ...bandPieces(places, figures.waistSeamGirth, skirt)];
+	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
+	if (figures.liningHemRadius !== undefined) pieces.push(...panelPieces(places, { ...size, hemRadius: figures.liningHemRadius, zipEnd: 0 }, 'lining'));
+	const seams = seamsOf({
+		places, pieces, skirt, waistSeam: figures.waistSeamGirth, zipEnd: figures.zipEndBelowSeam, liningOpening: figures.liningOpeningBelowSeam ?? 0
+	});
+	const drafted: Drafted = { unit: 'mm', body, skirt, figures, pieces, seams };
+	return ok({ ...drafted, checks: checksOf(drafted, chosen) });
+}
+
+/** A draft before its checks. */
+export type Drafted = Omit<Draft, 'checks'>;

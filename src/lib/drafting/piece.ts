@@ -9,11 +9,21 @@ export interface Notch {
 	readonly kind: 'single' | 'double';
 	/** What it marks, in the trade's words: `centre front`, `zip end`. */
 	readonly marks: string;
+	/** Only on this copy of the piece (1…count); absent: on every copy. */
+	readonly copy?: number;
+}
+
+/** A line drawn on the piece and not cut or sewn along: where it is folded, or where its seam line ends. */
+export interface InnerLine {
+	readonly name: string;
+	readonly from: Point;
+	readonly to: Point;
 }
 
 /**
  * One shape of cloth. Skirt and lining panels have the sector's centre at the origin and their middle along +x,
- * so the waist is the inner arc; a band lies along +x. Outlines are whole (unfolded).
+ * so the waist is the inner arc; a band lies along +x. Outlines are whole (unfolded). Right side up, a skirt's panels
+ * follow one another counterclockwise from centre front to the wearer's left, centre back and right.
  */
 export interface Piece {
 	/** Skirt panels begin with `panel`, `front` or `back`; linings with `lining`; bands with `band`. */
@@ -28,4 +38,5 @@ export interface Piece {
 	readonly stitch: Outline;
 	readonly cut: Outline;
 	readonly notches: readonly Notch[];
+	readonly lines?: readonly InnerLine[];
 }

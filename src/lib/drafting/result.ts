@@ -1,4 +1,5 @@
 // How the pure code says no: returned, never thrown, and without prose (the wording lives in ui/wording).
+import type { WayOut } from './check.ts';
 
 /** One thing that stands in the way, as plain data. Lengths in it are millimetres, angles radians. */
 export interface Issue {
@@ -12,6 +13,8 @@ export interface Issue {
 	readonly received?: unknown;
 	/** The figures that the sentence needs (a best guess, a limit), in millimetres. */
 	readonly figures?: Readonly<Record<string, number>>;
+	/** Changes that mend it, where they can be worked out. */
+	readonly waysOut?: readonly WayOut[];
 }
 
 export type Result<T> =

@@ -1,0 +1,24 @@
+// Everything the draft tells back, in the order it is read: what stops first is decided by severity, not here.
+import type { Check } from '../check.ts';
+import type { Drafted } from '../draft.ts';
+import type { Skirt } from '../skirt.ts';
+import { clothChecks } from './cloth.ts';
+import { hemChecks } from './hem.ts';
+import { hipChecks } from './hip.ts';
+import { liningChecks } from './lining.ts';
+import { openingChecks } from './opening.ts';
+import { strideChecks } from './stride.ts';
+import { waistChecks } from './waist.ts';
+import { walkChecks } from './walk.ts';
+
+/** `chosen` is what was asked for, where the draft had to choose otherwise. */
+export const checksOf = (drafted: Drafted, chosen: Skirt): readonly Check[] => [
+	...walkChecks(drafted),
+	...hipChecks(drafted),
+	...openingChecks(drafted, chosen),
+	...waistChecks(drafted),
+	...strideChecks(drafted),
+	...hemChecks(drafted),
+	...liningChecks(drafted),
+	...clothChecks(drafted)
+];

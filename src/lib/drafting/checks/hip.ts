@@ -1,0 +1,27 @@
+// Is there room at the hip? G + θh against hip and ease.
+import type { Check, WayOut } from '../check.ts';
+import type { Drafted } from '../draft.ts';
+import { openWays } from '../way-out.ts';
+import { slack } from './slack.ts';
+import { shareWays } from './share-ways.ts';
+
+export function hipChecks({ body, skirt, figures }: Drafted): readonly Check[] {
+	const { hip, waistToHip, waist } = body;
+	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [] }];
+	const checks: Check[] = [];
+	if (waist > hip) checks.push({ code: 'waist-over-hip', severity: 'note', figures: { waist, hip }, waysOut: [] });
+	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [] }];
+	const needed = hip + skirt.hipEase;
+	const { waistSeamGirth, skirtLength } = figures;
+	// A skirt that ends above the hip has no girth there to look at; its hem must still go round what it reaches.
+	if (waistToHip > skirtLength) return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength }, waysOut: [] }];
+	const girthAtHip = figures.girthAtHip!;
+	const leastAngle = (needed - waistSeamGirth) / waistToHip;
+	const leastShare = Math.max(0, leastAngle / (2 * Math.PI));
+	const rests = { girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth: waistToHip, spare: girthAtHip - needed, leastAngle: Math.max(0, leastAngle), leastShare };
+	if (girthAtHip >= needed - slack) return [...checks, { code: 'hip-fit', severity: 'good', figures: rests, waysOut: [] }];
+	const ways: WayOut[] = [...shareWays(leastShare)];
+	// Less ease, if any is left.
+	if (girthAtHip - hip >= 0) ways.push({ path: 'skirt.hipEase', value: girthAtHip - hip });
+	return [...checks, { code: 'hip-fit', severity: 'stop', figures: rests, waysOut: openWays(body, skirt, ways) }];
+}

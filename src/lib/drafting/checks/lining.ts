@@ -1,0 +1,51 @@
+// The lining against the shell: shorter, wide enough, and open far enough.
+import type { Check } from '../check.ts';
+import type { Drafted } from '../draft.ts';
+import { liningBelowZip } from '../seams.ts';
+import { openWays } from '../way-out.ts';
+import { slack } from './slack.ts';
+import { shareWays } from './share-ways.ts';
+import { strideNeeds } from './stride.ts';
+
+/** Less than this and the lining shows below the hem as the cloth drops, mm (common practice, no source). */
+const least = 15;
+const usual = 25;
+
+export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[] {
+	const { lining } = skirt;
+	const { liningHemRadius, liningOpeningBelowSeam, waistRadius, sweepAngle, waistSeamGirth } = figures;
+	if (!lining || liningHemRadius === undefined) return [];
+	const length = liningHemRadius - waistRadius;
+	const short = lining.shorterBy < least - slack;
+	const checks: Check[] = [{
+		code: 'lining-shorter', severity: short ? 'caution' : 'good', figures: { shorterBy: lining.shorterBy, least },
+		waysOut: short ? openWays(body, skirt, [{ path: 'skirt.lining.shorterBy', value: usual }]) : []
+	}];
+
+	// Round the hip where it reaches so far, and round a step at its own hem.
+	const { hip, waistToHip } = body;
+	const hem = sweepAngle * liningHemRadius;
+	const atHip = hip !== undefined && waistToHip !== undefined && waistToHip <= length
+		? { girth: waistSeamGirth + sweepAngle * waistToHip, needed: hip + skirt.hipEase, depth: waistToHip } : null;
+	const stride = strideNeeds(skirt.length - lining.shorterBy);
+	const rows = [...(atHip ? [{ ...atHip, about: 'hip' }] : []), ...(stride === undefined ? [] : [{ girth: hem, needed: stride, depth: length, about: 'stride' }])];
+	for (const { girth, needed, depth, about } of rows) {
+		const tight = girth < needed - slack;
+		const leastShare = Math.max(0, (needed - waistSeamGirth) / depth / (2 * Math.PI));
+		checks.push({
+			code: 'lining-fit', about, severity: !tight ? 'good' : about === 'hip' ? 'stop' : 'caution', figures: { girth, needed, depth, leastShare },
+			waysOut: tight ? openWays(body, skirt, shareWays(leastShare)) : []
+		});
+	}
+
+	const opening = liningOpeningBelowSeam ?? 0;
+	if (opening > 0) {
+		const tooShort = opening > length + slack;
+		const opens = Math.min(length, Math.max(figures.zipEndBelowSeam + liningBelowZip, opening));
+		checks.push({
+			code: 'lining-opening', severity: tooShort ? 'stop' : 'good', figures: { opening, opens, length },
+			waysOut: tooShort ? openWays(body, skirt, [{ path: 'skirt.length', value: opening + lining.shorterBy + skirt.band.depth }]) : []
+		});
+	}
+	return checks;
+}

@@ -1,0 +1,24 @@
+// The waist's curve: how it is clipped, what a rounded radius does to it, and whether a panel has room round itself.
+import type { Check } from '../check.ts';
+import type { Drafted } from '../draft.ts';
+import { cutAngle } from '../figures.ts';
+import { rulerMark, waistMoves } from '../ruler.ts';
+
+/** Each clip opens by about this, and ends this far from the stitch line, mm (common practice, no source). */
+const clipOpens = 3;
+const clipStops = 3;
+
+export function waistChecks({ skirt, figures }: Drafted): readonly Check[] {
+	const { waistClip, waistSeamGirth, panelAngle, cutWaistRadius, waistRadius, sweepAngle } = figures;
+	const checks: Check[] = [];
+	const depth = skirt.allowances.waist - clipStops;
+	if (depth > 0) {
+		const clips = Math.max(1, Math.ceil(waistClip / clipOpens));
+		checks.push({ code: 'waist-clip', severity: 'note', figures: { waistClip, clips, spacing: waistSeamGirth / clips, depth, allowance: skirt.allowances.waist }, waysOut: [] });
+	}
+	const mark = rulerMark(waistRadius, 'mm');
+	checks.push({ code: 'rounding-cost', severity: 'note', figures: { waistRadius, marked: mark.mm, off: mark.off, waistMoves: waistMoves(mark, sweepAngle), perMillimetre: sweepAngle }, waysOut: [] });
+	const angle = cutAngle(panelAngle, cutWaistRadius, skirt.allowances.seam);
+	checks.push({ code: 'panel-lap', severity: 'good', figures: { cutAngle: angle, left: 2 * Math.PI - angle }, waysOut: [] });
+	return checks;
+}

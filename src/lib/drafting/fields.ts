@@ -1,0 +1,111 @@
+// One object of untrusted input, read field by field. Every mistake is kept as an issue; nothing throws.
+import { mmPer, parseLength, type Unit } from './length.ts';
+import type { Issue } from './result.ts';
+
+type Range = readonly [least: number, most: number];
+
+export class Fields {
+	private readonly seen = new Set<string>();
+
+	private constructor(
+		private readonly held: Readonly<Record<string, unknown>>,
+		private readonly path: string,
+		readonly unit: Unit,
+		readonly issues: Issue[]
+	) {}
+
+	/** Null when it is no object of fields. */
+	static of(value: unknown, path: string, unit: Unit, issues: Issue[] = []): Fields | null {
+		if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
+		return new Fields(value as Record<string, unknown>, path, unit, issues);
+	}
+
+	pathOf(name: string): string {
+		return this.path === '' ? name : `${this.path}.${name}`;
+	}
+
+	/** Only what the object itself has: never what it inherits. */
+	private take(name: string): unknown {
+		this.seen.add(name);
+		return Object.hasOwn(this.held, name) ? this.held[name] : undefined;
+	}
+
+	private say(name: string, code: string, expected: unknown, received: unknown, figures?: Issue['figures']): undefined {
+		this.issues.push({ code, path: this.pathOf(name), expected, received: brief(received), ...(figures && { figures }) });
+		return undefined;
+	}
+
+	isNull(name: string): boolean {
+		return this.take(name) === null;
+	}
+
+	word<T extends string>(name: string, allowed: readonly T[], usual: T | 'required'): T | undefined {
+		const value = this.take(name);
+		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', allowed, undefined) : usual;
+		const word = allowed.find((one) => one === value);
+		return word ?? this.say(name, 'not-one-of', allowed, value);
+	}
+
+	/** A plain number, no length: a share. */
+	number(name: string, [least, most]: Range, usual: number | 'required'): number | undefined {
+		const value = this.take(name);
+		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'number', undefined) : usual;
+		if (typeof value !== 'number' || !Number.isFinite(value)) return this.say(name, 'not-a-number', 'number', value);
+		return value >= least && value <= most ? value : this.say(name, 'number-out-of-range', [least, most], value, { least, most });
+	}
+
+	whole(name: string, range: Range, usual: number): number | undefined {
+		const value = this.number(name, range, usual);
+		return value === undefined || Number.isInteger(value) ? value : this.say(name, 'not-whole', 'whole number', value);
+	}
+
+	/** A length in mm: a number in the input's unit, or a text as a person would type it. No `usual`: it may be left out. */
+	length(name: string, usual?: number | 'required', range?: Range): number | undefined {
+		const value = this.take(name);
+		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'length', undefined) : usual;
+		let mm: number;
+		if (typeof value === 'string') {
+			const parsed = parseLength(value, this.unit, this.pathOf(name));
+			if (!parsed.ok) {
+				this.issues.push(...parsed.issues);
+				return undefined;
+			}
+			mm = parsed.value.mm;
+		} else if (typeof value === 'number' && Number.isFinite(value)) {
+			mm = value * mmPer[this.unit];
+		} else return this.say(name, 'not-a-length', 'length', value);
+		// Is it −0? Then it is 0: the figures shouldn't carry a sign that nobody meant.
+		mm = mm === 0 ? 0 : mm;
+		if (range && !(mm >= range[0] && mm <= range[1])) {
+			return this.say(name, mm < 0 && range[0] >= 0 ? 'length-negative' : 'length-out-of-range', [...range], value, { least: range[0], most: range[1], given: mm });
+		}
+		return mm;
+	}
+
+	/** A group of fields inside this one; null when it is left out (and that is allowed) or is no group. */
+	group(name: string, { unit, issues }: { readonly unit: Unit; readonly issues: Issue[] }, need?: 'required'): Fields | null {
+		const value = this.take(name);
+		if (value === undefined) {
+			if (need === 'required') this.say(name, 'field-missing', 'object', undefined);
+			return null;
+		}
+		const group = Fields.of(value, this.pathOf(name), unit, issues);
+		if (!group) this.say(name, 'not-an-object', 'object', value);
+		return group;
+	}
+
+	/** A field that nobody asked for is a mistake: a slip in its name would else be a silent default. At most 20 are named. */
+	unknown(): void {
+		const names = Object.keys(this.held).filter((name) => !this.seen.has(name)).slice(0, 20);
+		for (const name of names) this.say(name.slice(0, 64), 'unknown-field', [...this.seen], this.held[name]);
+	}
+}
+
+/** What came, short enough to print back. */
+export function brief(value: unknown): unknown {
+	if (typeof value === 'string') return value.slice(0, 64);
+	if (typeof value === 'number') return Number.isFinite(value) ? value : String(value);
+	if (Array.isArray(value)) return 'array';
+	if (typeof value === 'object' && value !== null) return 'object';
+	return typeof value === 'bigint' || typeof value === 'symbol' || typeof value === 'function' ? typeof value : value;
+}

@@ -1,0 +1,116 @@
+// The measurements: what can be a person's, what is usual, and what is asked about. Warns and asks, never forces.
+import type { Measurement } from './body.ts';
+import { ok, refuse, type Result } from './result.ts';
+
+export interface MeasurementLimits {
+	/** Outside these it can't be a person's: refused, with a best guess. mm */
+	readonly limits: readonly [least: number, most: number];
+	/** Outside these it is asked about. mm */
+	readonly usual: readonly [least: number, most: number];
+}
+
+/**
+ * Hard limits of waist and hip: drafting.md's own, "only for what can't be a person". Usual: from a girl of six (NHANES
+ * p5, waist 48 cm) to three SDs above the mean of women in NHANES 2017–2020 (164 cm for both, logarithms). Waist to hip: four
+ * SDs round ANSUR II's mean of 19.2 cm, and less for children. Lengths: common practice, no source.
+ */
+export const measurements: Readonly<Record<Measurement, MeasurementLimits>> = {
+	waist: { limits: [300, 2500], usual: [480, 1640] },
+	hip: { limits: [400, 2500], usual: [550, 1640] },
+	waistToHip: { limits: [50, 450], usual: [90, 270] },
+	length: { limits: [100, 1700], usual: [250, 1150] }
+};
+
+/** Refuses what can't be a person's, with a best guess in the figures where there is one. */
+export function checkMeasurement(measurement: Measurement, mm: number, path: string): Result<number> {
+	const { limits, usual } = measurements[measurement];
+	const [least, most] = limits;
+	if (mm >= least && mm <= most) return ok(mm);
+	const guess = guessWithin(mm, usual);
+	return refuse({
+		code: 'length-out-of-range', path, expected: [least, most], received: mm,
+		figures: { least, most, given: mm, ...(guess && { guess: guess.mm }) }
+	});
+}
+
+interface Guess {
+	readonly code: 'slip-by-ten' | 'units-mixed';
+	readonly mm: number;
+}
+
+/** What was meant, if what was said is out of range: inches said as cm (or the other way), or the point one place off. */
+function guessWithin(mm: number, [least, most]: readonly [number, number]): Guess | undefined {
+	const guesses: readonly Guess[] = [
+		{ code: 'units-mixed', mm: mm * 2.54 }, { code: 'slip-by-ten', mm: mm / 10 }, { code: 'slip-by-ten', mm: mm * 10 }, { code: 'units-mixed', mm: mm / 2.54 },
+		{ code: 'slip-by-ten', mm: mm / 100 }, { code: 'slip-by-ten', mm: mm * 100 }
+	];
+	return guesses.find((guess) => guess.mm >= least && guess.mm <= most);
+}
+
+export const questionCodes = ['slip-by-ten', 'units-mixed', 'digits-swapped', 'unusual', 'waist-over-hip'] as const;
+
+/** Asked before it is taken. `figures.given` is what was said and `figures.guess`, if any, what may have been meant, in mm. */
+export interface Question {
+	readonly code: (typeof questionCodes)[number];
+	readonly measurement: Measurement;
+	readonly figures: Readonly<Record<string, number>>;
+}
+
+export interface AskedBeside {
+	/** What she types in, for digits in the wrong order. */
+	readonly unit: 'cm' | 'in' | 'mm';
+	/** Earlier readings of the same measurement, mm. */
+	readonly earlier?: readonly number[];
+	/** The other measurements of the same body, mm. */
+	readonly others?: Readonly<Partial<Record<Measurement, number>>>;
+}
+
+/** Two ratios are the same to 4 %: a reading and its repeat rarely differ by more. */
+const near = (ratio: number, to: number): boolean => Math.abs(ratio / to - 1) < 0.04;
+
+/** What is worth asking about a reading within the hard limits. At most one guess is made; none is ever forced. */
+export function askAbout(measurement: Measurement, mm: number, { unit, earlier = [], others = {} }: AskedBeside): readonly Question[] {
+	const questions: Question[] = [];
+	const ask = (code: Question['code'], figures: Readonly<Record<string, number>>): void => void questions.push({ code, measurement, figures: { given: mm, ...figures } });
+	const [least, most] = measurements[measurement].usual;
+
+	// An earlier reading tells most: a slip shows as a ratio, a swap as digits.
+	const slip = earlier.find((was) => near(mm / was, 10) || near(was / mm, 10));
+	const mixed = earlier.find((was) => near(mm / was, 2.54) || near(was / mm, 2.54));
+	const swapped = swapOf(mm, unit, earlier);
+	if (slip !== undefined) ask('slip-by-ten', { guess: mm > slip ? mm / 10 : mm * 10, earlier: slip });
+	else if (mixed !== undefined) ask('units-mixed', { guess: mm > mixed ? mm / 2.54 : mm * 2.54, earlier: mixed });
+	else if (swapped) ask('digits-swapped', swapped);
+	else if (mm < least || mm > most) {
+		const guess = guessWithin(mm, [least, most]);
+		if (guess) ask(guess.code, { guess: guess.mm });
+		else ask('unusual', { least, most });
+	}
+
+	// Waist and hip beside each other: mixed units, or a waist that is the larger. That is real (0.9 % and 7.5 % of women in two surveys), so it is only asked.
+	const waist = measurement === 'waist' ? mm : others.waist;
+	const hip = measurement === 'hip' ? mm : others.hip;
+	if ((measurement === 'waist' || measurement === 'hip') && waist !== undefined && hip !== undefined && questions.length === 0) {
+		if (hip / waist > 2) ask('units-mixed', { guess: measurement === 'waist' ? mm * 2.54 : mm / 2.54 });
+		else if (waist / hip > 2) ask('units-mixed', { guess: measurement === 'waist' ? mm / 2.54 : mm * 2.54 });
+		else if (waist > hip) ask('waist-over-hip', { waist, hip });
+	}
+	return questions;
+}
+
+/** Two neighbouring digits in the wrong order: 75.2 said where 72.5 was read before. */
+function swapOf(mm: number, unit: AskedBeside['unit'], earlier: readonly number[]): { readonly guess: number; readonly earlier: number } | undefined {
+	const per = unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1;
+	const text = String(Math.round((mm / per) * 10) / 10);
+	for (let i = 0; i < text.length - 1; i++) {
+		// Over the point as well: 72.5 and 75.2.
+		const next = text[i + 1] === '.' ? i + 2 : i + 1;
+		if (text[i] === '.' || text[next] === undefined || text[i] === text[next]) continue;
+		const digits = [...text];
+		[digits[i], digits[next]] = [digits[next]!, digits[i]!];
+		const guess = Number(digits.join('')) * per;
+		const was = earlier.find((reading) => Math.abs(reading - guess) <= 10 && Math.abs(reading - mm) > 15);
+		if (was !== undefined) return { guess, earlier: was };
+	}
+	return undefined;
+}
