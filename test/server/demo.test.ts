@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import type { LoggedEvent } from '../../src/lib/class/event.ts';
+import { defaultRules } from '../../src/lib/class/gate.ts';
 import { queue, reviewState, type Now } from '../../src/lib/class/review.ts';
 import { foldSkirt } from '../../src/lib/class/skirt-state.ts';
 import { whereIs, type StageList } from '../../src/lib/class/where.ts';
 import { classesOf } from '../../src/lib/server/class.ts';
 import { seedDemo } from '../../src/lib/server/demo.ts';
+import { readDemoLesson } from '../../src/lib/server/demo-lesson.ts';
 import { digest } from '../../src/lib/server/digest.ts';
 import { takeLink } from '../../src/lib/server/link.ts';
 import { readClassLogs, readEvents } from '../../src/lib/server/log.ts';
@@ -22,6 +24,22 @@ function work(_: unknown, events: readonly LoggedEvent[]): Now | null {
 }
 
 onEachServer('the demo class', (database) => {
+	test('on the main lesson itself, the readings that are apart leave nothing to clear, and the cleared figures are drafted ones', async () => {
+		const sql = database();
+		const lesson = readDemoLesson(new URL('../../content/lessons', import.meta.url).pathname);
+		expect(lesson.stages.map(({ id }) => id)).toEqual(stages.map(({ id }) => id));
+		const { classId, links } = await seedDemo(sql, new Date(), lesson);
+		const { asker } = await signIn(sql, (await takeLink(sql, links[0]!.token))!);
+		const logs = await readClassLogs(sql, asker, classId);
+		const of = (name: string) => logs.find((log) => log.name === name)!.events;
+		const review = (name: string) => reviewState(foldSkirt(of(name)), lesson.work(defaultRules, of(name)));
+		expect(lesson.work(defaultRules, of('Ines'))).toBeNull();
+		expect(lesson.work(defaultRules, of('Tamsin'))).not.toBeNull();
+		expect(['Ines', 'Tamsin', 'Noor', 'Jory', 'Oona', 'Pia'].map(review)).toEqual(['asked', 'asked', 'cleared', 'returned', 'cleared', 'not-asked']);
+		// Noor's waist is 68.0 and 68.4, so 68.2 cm with the lesson's 1 cm of ease: a half circle's radius is 692 ÷ π = 220.3 mm.
+		expect(foldSkirt(of('Noor')).cleared?.figures).toMatchObject({ waistSeamGirth: 6920, waistRadius: 2203 });
+	});
+
 	test('its people sign in by links that work once, and stand at different places', async () => {
 		const sql = database();
 		const { classId, links } = await seedDemo(sql, new Date(), { slug: 'lined-half-circle', stages, work });
