@@ -109,7 +109,8 @@ export function zipOpen({ figures }: Draft, unit: Unit): Drawing {
 }
 
 export function liningOpening({ figures, skirt }: Draft, unit: Unit): Drawing {
-	const open = figures.liningOpeningBelowSeam ?? figures.zipEndBelowSeam + 15;
+	// 15 mm below the zip's end, or lower where a lining of less flare needs it (common practice, no source).
+	const open = Math.max(figures.zipEndBelowSeam + 15, figures.liningOpeningBelowSeam ?? 0);
 	return sheet(WIDE, 310, `The lining's back seam is sewn from ${numUnit(open, unit)} below the waist line to the hem. Above it both edges are pressed back, ${small(10, unit)} apart.`, [
 		...opened(200, 100, 30, 280, 'lining'), goesOn([0, 0], [200, 0]), area(linePath([92, 280], [108, 280], [108, 100], [100, 92], [92, 100]), 'paper', 'edge'),
 		line([100, 92], [100, 0], 'stitch', true), line([0, 254], [92, 254], 'stitch'), line([108, 254], [200, 254], 'stitch'),

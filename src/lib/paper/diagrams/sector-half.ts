@@ -77,7 +77,7 @@ export function halfOnFold(draft: Draft, piece: Piece, { unit, emphasis = 'waist
 	const seam = draft.skirt.allowances.seam;
 	const seamName = draft.skirt.zipAt === 'leftSide' ? 'side seam' : 'back seam';
 	if (f.zipEndBelowSeam > 0 && f.zipEndBelowSeam < L) {
-		shapes.push(zipNotch(draft, view).shape);
+		shapes.push(zipNotch(draft, view));
 		const at = r + f.zipEndBelowSeam;
 		const text = `zip ends, ${n(f.zipEndBelowSeam)}`;
 		const place = (from: number, t: string): Label => besideSeam(view, seam, from, 110 * px, t, { rank: 1, clear: true });

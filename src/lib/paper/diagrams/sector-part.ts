@@ -36,25 +36,40 @@ export function panelLines(view: PanelView, now: 'waist' | 'hem' | 'seam' | 'non
 	return shapes;
 }
 
-/** The wedge at the zip's end, across the seam's cut line on the right-hand (+half angle) side, pointing into the cloth. */
-export function zipNotch(draft: Draft, view: PanelView, x = 0): { readonly at: Point; readonly shape: Shape } {
-	const { figures, skirt } = draft;
-	const seam = skirt.allowances.seam;
-	const way = DOWN + view.halfAngle;
-	const q = figures.waistRadius + figures.zipEndBelowSeam;
-	const [fx, fy] = polar([x, 0], q, way);
-	const at: Point = [fx - seam * Math.sin(way), fy + seam * Math.cos(way)];
-	return { at, shape: mark('notch', at, way - Math.PI / 2) };
+/** The seam with the zip: on the sheet's right (1) or left (−1). Half a panel shows its right. */
+export function zipSide(view: PanelView): 1 | -1 {
+	if (view.half) return 1;
+	let [from, side]: [Point, 1 | -1] = [view.piece.stitch.start, -1];
+	for (const edge of view.piece.stitch.edges) {
+		// A seam lies on the side of the middle line that its own middle lies on.
+		if (from[1] + edge.end[1] > 0 && view.piece.notches.some((n) => n.edge === edge.name && n.marks.startsWith('zip'))) side = 1;
+		from = edge.end;
+	}
+	return side;
 }
 
-/** A label outside a straight seam, its middle at `from` mm from the corner, reading outwards. */
+/** The wedge at the zip's end, across the cut line of its seam and pointing into the cloth. */
+export function zipNotch(draft: Draft, view: PanelView, x = 0): Shape {
+	const { figures, skirt } = draft;
+	const seam = skirt.allowances.seam;
+	const side = zipSide(view);
+	const way = DOWN + side * view.halfAngle;
+	const q = figures.waistRadius + figures.zipEndBelowSeam;
+	const [fx, fy] = polar([x, 0], q, way);
+	const at: Point = [fx - side * seam * Math.sin(way), fy + side * seam * Math.cos(way)];
+	return mark('notch', at, way - (side * Math.PI) / 2);
+}
+
+/** A label outside the seam with the zip, its middle at `from` mm from the corner. */
 export function besideSeam(view: PanelView, seam: number, from: number, room: number, text: string, more: Parameters<typeof along>[3], x = 0): Label {
-	const way = DOWN + view.halfAngle;
+	const side = zipSide(view);
+	const way = DOWN + side * view.halfAngle;
 	const aside = (r: number): Point => {
 		const [px, py] = polar([x, 0], r, way);
-		return [px - seam * Math.sin(way), py + seam * Math.cos(way)];
+		return [px - side * seam * Math.sin(way), py + side * seam * Math.cos(way)];
 	};
-	return along(linePath(aside(from - room), aside(from + room)), text, 'label', { off: 8, ...more });
+	// It reads from left to right, so outwards on the right and inwards on the left.
+	return along(linePath(aside(from - side * room), aside(from + side * room)), text, 'label', { off: 8, ...more });
 }
 
 /** 5 cm or 2 in dots, wider apart where they would crowd. `px` is about a pixel in mm. */

@@ -111,7 +111,7 @@ function panel(draft: Draft, view: PanelView, x: number, main: boolean, withCorn
 	const cutArc = arcPath(corner, Rc, Math.max(from, DOWN - 1), DOWN + Math.min(half, 1));
 	shapes.push(along(cutArc, `cut line ${n(Rc)}`, 'labelStrong', { off: -18, rank: 2, or: [along(cutArc, 'cut line', 'labelStrong', { off: -18 }), along(cutArc, 'cut', 'labelStrong', { off: -18 })] }));
 	if (f.zipEndBelowSeam > 0 && f.zipEndBelowSeam < L && zipOn(view.piece)) {
-		shapes.push(zipNotch(draft, view, x).shape);
+		shapes.push(zipNotch(draft, view, x));
 		const text = `zip ends, ${n(f.zipEndBelowSeam)}`;
 		const beside = (at: number, t: string): Label => besideSeam(view, draft.skirt.allowances.seam, at, 100 * px, t, { rank: 2, clear: true }, x);
 		shapes.push({ ...beside(r + f.zipEndBelowSeam, text), or: [beside(r + f.zipEndBelowSeam + 30 * px, text), beside(r + f.zipEndBelowSeam, `zip ${n(f.zipEndBelowSeam)}`)] });
@@ -151,6 +151,8 @@ function names(view: PanelView, x: number, r: number, L: number, half: number): 
 		(view.half ? [0.5, 0.35, 0.72, 0.22, 0.8] : [-0.45, -0.25, 0.3, 0]).map((part) => polar([x, 0], r + depth * L, DOWN + half * part)));
 	const at = (p: Point, alone: boolean): Label => words(p, title, 'title', { anchor: 'middle', clear: true, rank: 1, ...(alone ? {} : { under: count }) });
 	const plain = (p: Point): Label => words(p, title, 'labelStrong', { anchor: 'middle', clear: true, rank: 1 });
-	const [first, ...rest] = [...spots.map((p) => at(p, false)), ...spots.map((p) => at(p, true)), ...spots.map(plain)];
+	const [first, ...rest] = [...spots.map((p) => at(p, false)), ...spots.map((p) => at(p, true)), ...spots.map(plain),
+		// Over the waist, where the panel itself has no room.
+		words([x, -r], title, 'labelStrong', { anchor: 'middle', clear: true, rank: 1, shift: [0, -22] }), words([x, -r], title, 'label', { anchor: view.half ? 'start' : 'middle', clear: true, rank: 1, shift: [0, -16] })];
 	return [{ ...first!, or: rest }];
 }
