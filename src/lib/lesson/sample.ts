@@ -2,6 +2,9 @@
 import type { Unit } from '../class/event.ts';
 import type { ClassRules } from '../class/rules.ts';
 import type { Measurement } from '../drafting/body.ts';
+import { draftSkirt, type Draft } from '../drafting/draft.ts';
+import { checkInput } from '../drafting/input.ts';
+import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
 
 export const sampleMeasured: Readonly<Record<Measurement, number>> = { waist: 740, hip: 990, waistToHip: 200, length: 600 };
@@ -16,4 +19,12 @@ export function sampleRules(unit: Unit, style: LessonStyle): ClassRules {
 		open: { share: false, waistEase: false, bandDepth: false, hemFinish: false },
 		gate: []
 	};
+}
+
+/** The sample's draft of this lesson. A style that can't be drafted from the sample is our own bug. */
+export function sampleDraft(style: LessonStyle, unit: Unit): Draft {
+	const input = checkInput(skirtInput(style, sampleRules(unit, style), {}, sampleMeasured));
+	const draft = input.ok ? draftSkirt(input.value.body, input.value.skirt) : input;
+	if (!draft.ok) throw new Error(`The sample can't be drafted: ${JSON.stringify(draft.issues)}`);
+	return draft.value;
 }

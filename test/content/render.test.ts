@@ -1,0 +1,105 @@
+// Every part is compiled by the app's own preprocessors and read as a reader gets it.
+import fc from 'fast-check';
+import { render } from 'svelte/server';
+import { expect, test } from 'vitest';
+import type { Unit } from '../../src/lib/class/event.ts';
+import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
+import { checkInput } from '../../src/lib/drafting/input.ts';
+import { figureOf, figures } from '../../src/lib/lesson/figure.ts';
+import { sampleDraft, sampleRules } from '../../src/lib/lesson/sample.ts';
+import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
+import { workOut, workingNames, workingOf } from '../../src/lib/lesson/working.ts';
+import { drawingsFor } from '../../src/lib/ui/lesson/drawings.ts';
+import { partText } from '../../src/lib/ui/lesson/part-text.ts';
+import PartView from '../../src/lib/ui/lesson/PartView.svelte';
+import type { Reader } from '../../src/lib/ui/lesson/reader.ts';
+import { shelf } from '../../src/lib/ui/lesson/shelf.ts';
+
+const lesson = shelf[0]!;
+const example = sampleDraft(lesson.style, 'cm');
+const units: readonly Unit[] = ['cm', 'in'];
+
+/** A wide range of adults and children; length is the finished one. The hip may be the smaller. */
+const body = fc.record({
+	waist: fc.double({ min: 450, max: 1500, noNaN: true }),
+	hip: fc.option(fc.double({ min: 550, max: 1700, noNaN: true }), { nil: undefined }),
+	waistToHip: fc.option(fc.double({ min: 120, max: 280, noNaN: true }), { nil: undefined }),
+	length: fc.double({ min: 250, max: 1100, noNaN: true })
+});
+
+function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip?: number | undefined; length: number }, unit: Unit): Draft {
+	const known = Object.fromEntries(Object.entries(measured).filter(([, mm]) => mm !== undefined));
+	const input = checkInput(skirtInput(lesson.style, sampleRules(unit, lesson.style), {}, known));
+	if (!input.ok) throw new Error(JSON.stringify(input.issues));
+	const draft = draftSkirt(input.value.body, input.value.skirt);
+	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
+	return draft.value;
+}
+
+const readerOf = (draft: Draft, unit: Unit, rest: Partial<Reader> = {}): Reader => ({
+	draft, example, drawings: {}, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
+});
+
+/** The words a reader sees: no markup, comments or styles. */
+const wordsIn = (html: string) => html.replace(/<!--.*?-->/gs, '').replace(/<[^>]+>/g, ' ').replace(/&nbsp;/g, ' ').replace(/\s+/g, ' ');
+
+async function read(part: string, reader: Reader): Promise<string> {
+	return wordsIn(render(PartView, { props: { text: await partText(lesson.slug, part), reader } }).body);
+}
+
+const partIds = ['lesson', ...lesson.parts.map((part) => part.id)];
+
+test.each(partIds)('%s reads with every figure solved, in both units', async (id) => {
+	for (const unit of units) {
+		const words = await read(id, readerOf(example, unit, { sample: true }));
+		expect(words.length).toBeGreaterThan(200);
+		expect(words).not.toMatch(/NaN|undefined|null|\[object|[{}<]|not measured/);
+	}
+});
+
+test('Every figure and every sum is a number on any body', () => {
+	fc.assert(fc.property(body, fc.constantFrom(...units), (measured, unit) => {
+		const draft = draftOf(measured, unit);
+		for (const name of Object.keys(figures)) {
+			const mm = figureOf(name, draft);
+			if (mm === undefined) expect(['hip', 'hipWithEase', 'waistToHip']).toContain(name);
+			else expect(Number.isFinite(mm) && mm >= 0, `${name} is ${mm}`).toBe(true);
+		}
+		for (const name of workingNames) expect(workingOf(name, draft)?.mm).toBe(figureOf(name, draft));
+	}), { numRuns: 300 });
+});
+
+test('Any body reads the whole lesson in either unit, with no figure left unsolved', async () => {
+	await fc.assert(fc.asyncProperty(body, fc.constantFrom(...units), async (measured, unit) => {
+		const draft = draftOf(measured, unit);
+		for (const part of lesson.parts) {
+			const words = await read(part.id, readerOf(draft, unit, { drawings: drawingsFor(part, draft, unit) }));
+			expect(words).not.toMatch(/NaN|undefined|null|\[object|[{}<]/);
+			if (measured.hip !== undefined && measured.waistToHip !== undefined) expect(words).not.toContain('not measured');
+		}
+	}), { numRuns: 12 });
+});
+
+test('Each sum adds up to its figure', () => {
+	fc.assert(fc.property(body, (measured) => {
+		const draft = draftOf(measured, 'cm');
+		for (const name of workingNames) {
+			const working = workingOf(name, draft)!;
+			// 3.14 for π is 0.05 % out; the sum is what a person would write down.
+			const worked = workOut(working.tokens, (token) => ('mm' in token ? token.mm : 'number' in token ? Number(token.number) : NaN));
+			expect(Math.abs(worked - working.mm) / working.mm).toBeLessThan(0.001);
+		}
+	}), { numRuns: 100 });
+});
+
+test('A step that waits for clearance says so until the numbers are cleared', async () => {
+	expect(await read('mark-cut', readerOf(example, 'cm'))).toContain('your teacher clears your numbers');
+	expect(await read('mark-cut', readerOf(example, 'cm', { clearance: 'cleared' }))).not.toContain('your teacher clears your numbers');
+});
+
+test('A sample figure never carries the underline that says "yours"', async () => {
+	const text = await partText(lesson.slug, 'waist-to-radius');
+	const html = (reader: Reader) => render(PartView, { props: { text, reader } }).body;
+	expect(html(readerOf(example, 'cm', { sample: true }))).not.toContain('yours');
+	expect(html(readerOf(example, 'cm'))).toContain('yours');
+});
