@@ -12,7 +12,7 @@ import { draftOf, sampleDraft } from './sample-draft.ts';
 export function clashes(screen: Screen): string[] {
 	const found: string[] = [];
 	for (const [i, a] of screen.words.entries()) {
-		if (a.discs.some((d) => d.x - d.r < -4 || d.x + d.r > screen.width + 4 || d.y - d.r < -4 || d.y + d.r > screen.height + 4)) found.push(`${a.text} leaves the frame`);
+		if (a.discs.some((d) => d.x - d.r < -2 || d.x + d.r > screen.width + 2 || d.y - d.r < -2 || d.y + d.r > screen.height + 2)) found.push(`${a.text} leaves the frame`);
 		for (const b of screen.words.slice(i + 1)) if (meets(a.discs, b.discs)) found.push(`${a.text} on ${b.text}`);
 	}
 	return found;

@@ -111,7 +111,8 @@ export function placeLabels(
 		placed ??= (label.rank ?? 0) === 0 ? put(label, by, sheet.width) : null;
 		if (!placed) continue;
 		out.push(placed);
-		used.push(...placed.discs);
+		// A little air, so that two words beside each other don't read as one.
+		used.push(...placed.discs.map((disc) => ({ ...disc, r: disc.r + 3 })));
 	}
 	return out;
 }

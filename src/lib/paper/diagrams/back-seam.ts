@@ -71,14 +71,14 @@ export function zipTack({ figures }: Draft, unit: Unit): Drawing {
 		...zip(98, 312, 96), onTape(line([87, 318], [87, 90], 'tack')), onTape(line([109, 318], [109, 90], 'tack')),
 		words([4, 40], 'wrong', 'label', { under: 'side' }),
 		...leader([87, 210], [50, 210], 'tack', 'end', 'labelStrong'),
-		...height(212, 326, 96, end, 'below waist', 246),
-		line([109, 96], [212, 96], 'construction'),
+		...height(204, 326, 96, end, 'below waist', 246),
+		line([109, 96], [206, 96], 'construction'),
 		...lens([98, 318], [282, 318], 46, [
 			rect([243, 302], [270, 340], 'tape'), rect([294, 302], [321, 340], 'tape'), teeth([282, 306], [282, 278], 8), line([270, 310], [294, 310], 'cut'),
 			onTape(line([243, 332], [270, 332], 'stitch')), onTape(line([294, 332], [321, 332], 'stitch')), line([270, 332], [294, 332], 'stitch'), line([282, 330], [282, 312], 'measure')
 		]),
-		words([224, 130], `top stop ${gap}`, 'labelStrong', { under: 'below the line' }),
-		words([224, 64], 'zip face down', 'label', { under: 'teeth on seam' })
+		words([214, 130], `top stop ${gap}`, 'labelStrong', { under: 'below the line' }),
+		words([214, 64], 'zip face down', 'label', { under: 'teeth on seam' })
 	]);
 }
 

@@ -73,9 +73,9 @@ export function bandFold({ skirt }: Draft, unit: Unit): Drawing {
 	return sheet(WIDE, 250, `The band cut across: folded in half, ${deep} deep, its free edge turned under by ${num(skirt.allowances.waist, unit)} and felled over the seam inside.`, [
 		layer([[138, 84], [138, 196], ...fold, [162, 92], ...bend([155, 88], 6, 0, -Math.PI), [149, 110]], 'rightSide', 8),
 		layer([[146, 140], [146, 84], [138, 74], [138, 12]], 'rightSide', 8), layer([[154, 126], [154, 76], [160, 64], [160, 16]], 'lining', 6),
-		line([130, 84], [156, 84], 'cut'), ...measured([96, 84], [96, 212]), words([84, 148], deep, 'figure', { anchor: 'end', under: 'band deep' }),
+		line([130, 84], [156, 84], 'cut'), ...measured([110, 84], [110, 212]), words([100, 148], deep, 'figure', { anchor: 'end', under: 'band deep' }),
 		...leader([164, 88], [206, 88], 'fell here', 'start', 'labelStrong'), ...leader([162, 196], [206, 206], 'fold, the top', 'start'), ...leader([151, 130], [206, 146], 'allowances', 'start'),
-		...leader([134, 34], [84, 34], 'skirt', 'end'), ...leader([164, 30], [206, 30], 'lining'), words([84, 226], 'outside', 'small', { anchor: 'end' }), words([206, 230], 'inside', 'small')
+		...leader([134, 34], [84, 34], 'skirt', 'end'), ...leader([164, 30], [206, 30], 'lining'), words([100, 226], 'outside', 'small', { anchor: 'end' }), words([206, 230], 'inside', 'small')
 	]);
 }
 
