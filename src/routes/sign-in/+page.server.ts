@@ -9,7 +9,9 @@ import type { Actions, PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ url, locals }) => {
 	const next = wayOn(url);
 	if (locals.asker) redirect(303, next ?? '/');
-	return { as: url.searchParams.get('as') === 'teacher' ? ('teacher' as const) : ('learner' as const), search: next ? `&next=${encodeURIComponent(next)}` : '' };
+	// Whoever was on the way to a class's pages comes with a passphrase, unless she says otherwise.
+	const as = url.searchParams.get('as') ?? (next?.startsWith('/classes') ? 'teacher' : 'learner');
+	return { as: as === 'teacher' ? ('teacher' as const) : ('learner' as const), search: next ? `&next=${encodeURIComponent(next)}` : '' };
 };
 
 export const actions: Actions = {
