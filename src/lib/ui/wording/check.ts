@@ -1,0 +1,80 @@
+// A sentence for everything the draft tells back, and for each way out. Lengths in the reader's unit.
+import type { Check, CheckCode, WayOut } from '../../drafting/check.ts';
+import type { Unit } from '../../drafting/length.ts';
+import { choiceNames, fine, long, shareWords } from './figure.ts';
+
+type Says = (check: Check, unit: Unit) => string;
+const good = ({ severity }: Check): boolean => severity === 'good';
+const percent = (fraction: number | undefined): string => `${((fraction ?? 0) * 100).toFixed(1)} %`;
+
+export const checkSays: Readonly<Record<CheckCode, Says>> = {
+	'seam-walk': (check, unit) => good(check)
+		? `All ${check.figures.seams} seams walk: the edges that are sewn together match.`
+		: `The seam “${check.about}” doesn’t walk: ${long(check.figures.lengthA, unit)} against ${long(check.figures.lengthB, unit)}. Don’t cut; tell your teacher.`,
+	'band-to-waist': (check, unit) => good(check)
+		? `The band meets the waist seam: ${long(check.figures.waistSeam, unit)}, and ${long(check.figures.underlap, unit)} of underlap.`
+		: `The band and the waist seam differ: ${long(check.figures.band, unit)} against ${long(check.figures.waistSeam, unit)}. Don’t cut; tell your teacher.`,
+	'hip-fit': (check, unit) => good(check)
+		? `Room at the hip: ${long(check.figures.girthAtHip, unit)} of skirt, and ${long(check.figures.needed, unit)} is needed.`
+		: `The skirt needs more room at the hip. It has ${long(check.figures.girthAtHip, unit)} there, and ${long(check.figures.needed, unit)} is needed.`,
+	'hip-missing': () => 'Without a hip reading nobody can say how long the opening must be. Measure the hip before you buy the zip.',
+	'hip-depth-missing': () => 'There is no waist-to-hip reading, so the room at the hip wasn’t looked at. Measure it, and it will be.',
+	'hip-below-hem': ({ figures }, unit) => `The skirt ends above the hip: it is ${long(figures.skirtLength, unit)} long below the band, and the hip lies ${long(figures.hipDepth, unit)} down.`,
+	'waist-over-hip': ({ figures }, unit) => `The waist is larger than the hip: ${long(figures.waist, unit)} and ${long(figures.hip, unit)}. That may well be so. Are they the right way round?`,
+	opening: ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)} below the waist seam. A ${long(figures.zipLength, unit)} zip does it.`,
+	'no-opening-needed': ({ figures }, unit) => `The waist seam is ${long(figures.waistSeam, unit)}, and ${long(figures.needed, unit)} has to pass through. It goes on without a zip.`,
+	'no-shop-zip': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, and shop zips end at ${long(figures.longest, unit)}. Cut ${long(figures.zipLength, unit)} from a roll.`,
+	'opening-longer-than-skirt': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, but the skirt is only ${long(figures.skirtLength, unit)} long below the band.`,
+	'zip-longer-than-skirt': ({ figures }, unit) => `The next zip in the shops is ${long(figures.zipLength, unit)}, longer than the ${long(figures.skirtLength, unit)} of skirt. Shorten it to the opening, ${long(figures.opening, unit)}.`,
+	'zip-allowance': (check, unit) => {
+		const { seamAllowance, least, most } = check.figures;
+		if (good(check)) return `The seam allowance is wide enough for the zip: ${fine(seamAllowance, unit)}.`;
+		return check.severity === 'note'
+			? `A seam allowance of ${fine(seamAllowance, unit)} is more than a zip needs. Trim it to ${fine(most, unit)} at the zip.`
+			: `A zip needs ${fine(least, unit)} of seam allowance; this is ${fine(seamAllowance, unit)}. Widen it, or sew tape along the edge first.`;
+	},
+	'zip-at-centre-back': () => 'One panel has one seam, and it lies at centre back. The zip goes there.',
+	'hem-surplus': (check, unit) => {
+		const { surplus, fraction } = check.figures;
+		const what = `The ${check.about === 'narrow' ? 'narrow' : 'turned'} hem has ${long(surplus, unit)} to ease in all round, ${percent(fraction)}`;
+		if (good(check)) return `${what}. It lies flat.`;
+		return check.severity === 'note' ? `${what}. Ease it with a gathering thread and steam.` : `${what}. That puckers: choose a narrow, rolled, bound or faced hem.`;
+	},
+	'waist-clip': ({ figures }, unit) => `The cut waist edge is ${fine(figures.waistClip, unit)} shorter than its stitch line. Staystitch, then clip ${fine(figures.depth, unit)} deep, ${figures.clips} times, about every ${fine(figures.spacing, unit)}.`,
+	'rounding-cost': ({ figures }, unit) => {
+		const moves = figures.waistMoves ?? 0;
+		return `A radius that is out by 1 mm makes the waist ${(figures.perMillimetre ?? 0).toFixed(1)} mm longer or shorter. Marked to the millimetre, ${Math.abs(moves) < 0.05 ? 'it stays as it is' : `it comes out ${Math.abs(moves).toFixed(1)} mm ${moves > 0 ? 'longer' : 'shorter'}`}.${unit === 'in' ? ' An eighth of an inch is about 3 mm.' : ''}`;
+	},
+	'panel-lap': ({ figures }) => `Each panel can be cut in one piece, with ${Math.round(((figures.left ?? 0) * 180) / Math.PI)}° to spare.`,
+	stride: (check, unit) => good(check)
+		? `Room to step out: ${long(check.figures.hemSweep, unit)} round the hem.`
+		: `A long step needs about ${long(check.figures.needed, unit)} round a hem this long; it has ${long(check.figures.hemSweep, unit)}. Add flare, or leave a slit.`,
+	'lining-shorter': (check, unit) => good(check)
+		? `The lining is ${fine(check.figures.shorterBy, unit)} shorter than the skirt.`
+		: `The lining is only ${fine(check.figures.shorterBy, unit)} shorter, so it may show when the cloth drops. ${fine(check.figures.least, unit)} or more stays hidden.`,
+	'lining-fit': (check, unit) => {
+		const where = check.about === 'hip' ? 'at the hip' : 'round its hem';
+		return good(check)
+			? `The lining has ${long(check.figures.girth, unit)} ${where}, and ${long(check.figures.needed, unit)} is needed.`
+			: `The lining needs more room ${where}: it has ${long(check.figures.girth, unit)}, and ${long(check.figures.needed, unit)} is needed.`;
+	},
+	'lining-opening': (check, unit) => good(check)
+		? `Leave the lining open for ${long(check.figures.opens, unit)} below the waist seam, clear of the zip.`
+		: `The lining must open ${long(check.figures.opening, unit)} below the waist seam, but it is only ${long(check.figures.length, unit)} long there.`,
+	'length-plausible': (check, unit) => good(check)
+		? `A finished length of ${long(check.figures.length, unit)}.`
+		: `A finished length of ${long(check.figures.length, unit)} is rare. Is it measured from the band’s top edge to the hem?`,
+	'woven-cloth': () => 'This draft is for woven cloth that doesn’t stretch.'
+};
+export const checkSentence = (check: Check, unit: Unit): string => checkSays[check.code](check, unit);
+
+/** What to change, as something to press or to do: "Take two thirds of a circle". */
+export function wayOutSentence({ path, value }: WayOut, unit: Unit): string {
+	if (path === 'skirt.share') return `Take ${shareWords(Number(value))}`;
+	if (path === 'skirt.panels') return `Cut it in ${value} panels`;
+	if (path === 'skirt.hemFinish') return value === 'narrow' ? 'Turn a narrow hem' : 'Turn the hem once';
+	const name = choiceNames[path] ?? path;
+	const small = path === 'skirt.hem' || path.startsWith('skirt.allowances') || path.endsWith('Ease') || path.endsWith('shorterBy');
+	const length = small ? fine(Number(value), unit) : long(Number(value), unit);
+	return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${length}`;
+}

@@ -1,0 +1,55 @@
+// What the draft's figures and choices are called, and lengths as they stand in a sentence.
+import { formatLength, type Unit } from '../../drafting/length.ts';
+import type { Figures } from '../../drafting/draft.ts';
+
+export const figureNames: Readonly<Record<keyof Figures, string>> = {
+	sweepAngle: 'whole sweep',
+	waistSeamGirth: 'waist seam',
+	waistRadius: 'waist radius',
+	cutWaistRadius: 'cut radius at the waist',
+	skirtLength: 'length below the band',
+	hemRadius: 'hem radius',
+	cutHemRadius: 'cut radius at the hem',
+	hemSweep: 'round the hem',
+	hemSurplus: 'to ease into a hem turned once',
+	bandCutLength: 'band, cut length',
+	bandCutDepth: 'band, cut depth',
+	openingBelowSeam: 'least opening below the waist seam',
+	zipLength: 'zip to buy',
+	zipEndBelowSeam: 'waist seam to zip end',
+	panelAngle: 'angle of one panel',
+	panelCutArea: 'cloth in one panel',
+	panelWaistCutLength: 'cut waist edge of one panel',
+	panelHemCutLength: 'cut hem edge of one panel',
+	waistClip: 'cut waist edge, shorter than its stitch line by',
+	girthAtHip: 'round the skirt at hip depth',
+	liningHemRadius: 'hem radius of the lining',
+	liningOpeningBelowSeam: 'least opening of the lining'
+};
+export const figureName = (name: keyof Figures): string => figureNames[name];
+
+/** What can be chosen, by its path in the draft's input. */
+export const choiceNames: Readonly<Record<string, string>> = {
+	'body.waist': 'waist', 'body.hip': 'hip', 'body.waistToHip': 'waist to hip',
+	'skirt.share': 'share of a circle', 'skirt.length': 'finished length', 'skirt.panels': 'number of panels',
+	'skirt.waistEase': 'ease at the waist', 'skirt.hipEase': 'ease at the hip', 'skirt.band.depth': 'depth of the band', 'skirt.band.underlap': 'underlap',
+	'skirt.hem': 'hem allowance', 'skirt.hemFinish': 'hem finish', 'skirt.zipAt': 'place of the zip', 'skirt.lining.shorterBy': 'how much shorter the lining is',
+	'skirt.allowances.waist': 'waist allowance', 'skirt.allowances.seam': 'seam allowance'
+};
+
+/** A length as a ruler shows it. */
+export const long = (mm: number | undefined, unit: Unit): string => formatLength(mm ?? 0, unit);
+/** A small length: millimetres to the half where the unit is metric, sixteenths in inches. */
+export const fine = (mm: number | undefined, unit: Unit): string => {
+	if (unit === 'in') return formatLength(mm ?? 0, 'in', { step: 1 / 16 });
+	return Math.abs(mm ?? 0) < 50 ? `${String(Math.round((mm ?? 0) * 2) / 2).replace('-', '−')} mm` : formatLength(mm ?? 0, unit);
+};
+
+const shares: readonly (readonly [number, string])[] = [
+	[1 / 4, 'a quarter circle'], [1 / 3, 'a third of a circle'], [3 / 8, 'three eighths of a circle'], [1 / 2, 'half a circle'],
+	[2 / 3, 'two thirds of a circle'], [3 / 4, 'three quarters of a circle'], [1, 'a full circle'], [5 / 4, 'a circle and a quarter'],
+	[3 / 2, 'a circle and a half'], [2, 'two circles']
+];
+/** Rounded up, so that what is said is never less than what is needed. */
+export const shareWords = (share: number): string =>
+	shares.find(([of]) => Math.abs(of - share) < 1e-6)?.[1] ?? `${(Math.ceil(share * 1000 - 1e-6) / 1000).toFixed(3).replace(/0+$/, '')} of a circle`;
