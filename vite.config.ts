@@ -1,8 +1,13 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { devDatabase } from './src/commands/dev-database.ts';
 
 export default defineConfig({
-	plugins: [sveltekit()],
+	plugins: [sveltekit(), devDatabase()],
 	server: { fs: { allow: ['content'] } },
-	test: { include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/bench/**'] }
+	test: {
+		include: ['test/**/*.test.ts'],
+		exclude: ['test/browser/**', 'test/bench/**'],
+		globalSetup: 'test/server/servers.ts'
+	}
 });

@@ -1,0 +1,101 @@
+// A PostgreSQL of our own that starts with the app. Processes on one folder share it; the last to leave stops it.
+import { setTimeout as wait } from 'node:timers/promises';
+import type { Sql } from 'postgres';
+import { CannotStart } from './cannot-start.ts';
+import { openDatabase } from './connection.ts';
+import { openCluster, readRunning, startCluster, stopCluster, user, type Cluster } from './embedded-cluster.ts';
+
+export interface Embedded {
+	readonly url: string;
+	/** Close every pool on `url` first. */
+	leave(): Promise<void>;
+}
+
+/** Whoever uses the server holds this lock, shared, on a connection kept for that; a killed process lets go of it by itself. */
+const inUse = 4_711_150_802;
+/** The app's database in the cluster. */
+const name = user;
+/** Children of a killed server hold its memory for a moment, and it can't start before they are gone: 1 to 3 s were seen. */
+const failingFor = 10_000;
+/** Coming back from a crash takes as long as there is work to do again. */
+const startingFor = 120_000;
+
+/** Starts the server on `folder`, or joins the one that runs there. If it stops on its own it is started again. */
+export async function startEmbedded(folder: string): Promise<Embedded> {
+	const cluster = await openCluster(folder);
+	let left = false;
+	let hold = await join(cluster, comeBack);
+
+	function comeBack(): void {
+		if (left) return;
+		void hold.sql.end({ timeout: 0 });
+		join(cluster, comeBack).then(
+			(again) => void (left ? again.sql.end({ timeout: 0 }) : (hold = again)),
+			() => setTimeout(comeBack, 1000).unref()
+		);
+	}
+
+	return {
+		url: hold.url,
+		async leave() {
+			left = true;
+			// A shared lock of one's own doesn't stand in the way: this is true when nobody else has one.
+			const rows = await hold.sql`select pg_try_advisory_lock(${inUse}) as last`.catch(() => []);
+			if (rows[0]?.last) await stopCluster(cluster);
+			await hold.sql.end({ timeout: 0 });
+		}
+	};
+}
+
+interface Hold {
+	readonly url: string;
+	readonly sql: Sql;
+}
+
+async function join(cluster: Cluster, onLost: () => void): Promise<Hold> {
+	const began = Date.now();
+	let failing: { readonly since: number; readonly says: string } | null = null;
+	for (;;) {
+		const running = readRunning(cluster);
+		if (running?.alive && running.ready) {
+			const sql = await takeHold(running.url('postgres'), onLost).catch(() => null);
+			if (sql) return { url: running.url(name), sql };
+		} else if (!running?.alive) {
+			const says = await startCluster(cluster);
+			failing = says === null ? null : { since: failing?.since ?? Date.now(), says };
+			if (!failing) continue;
+		}
+		if (failing && Date.now() - failing.since > failingFor) {
+			throw new CannotStart(`The database in ${cluster.home} doesn’t start. It says: ${failing.says}`);
+		}
+		if (Date.now() - began > startingFor) {
+			throw new CannotStart(`The database in ${cluster.home} doesn’t answer. If no other Skirtwright runs on that folder, remove ${cluster.data}/postmaster.pid and start again.`);
+		}
+		await wait(100);
+	}
+}
+
+/** Waits while the last one to leave is stopping the server, and fails when it has. */
+async function takeHold(url: string, onLost: () => void): Promise<Sql> {
+	let held = false;
+	const sql = openDatabase(url, {
+		max: 1,
+		// The driver would close it after half an hour or so, and let go of the lock.
+		max_lifetime: null,
+		onclose() {
+			if (held) onLost();
+			held = false;
+		}
+	});
+	try {
+		await sql`select pg_advisory_lock_shared(${inUse})`;
+		const [there] = await sql`select from pg_database where datname = ${name}`;
+		// Two at once: the second is told that it is there.
+		if (!there) await sql`create database ${sql(name)}`.catch(() => sql`select from pg_database where datname = ${name}`);
+		held = true;
+		return sql;
+	} catch (problem) {
+		await sql.end({ timeout: 0 });
+		throw problem;
+	}
+}
