@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { count, countPeople, duration, have, list } from '../../src/lib/ui/wording/count.ts';
 import { sayFraction } from '../../src/lib/ui/wording/fraction.ts';
 import { savedLine } from '../../src/lib/ui/wording/notice.ts';
-import { refusalSays, refusalsAt } from '../../src/lib/ui/wording/refusal.ts';
+import { refusalSays } from '../../src/lib/ui/wording/refusal.ts';
+import { sentencesAt } from '../../src/lib/ui/wording/sentences.ts';
 import { placeAt } from '../../src/lib/ui/mast.ts';
 import { wayOn } from '../../src/lib/ui/way-on.ts';
 
@@ -50,9 +51,9 @@ test('what is held in memory alone is never called saved', () => {
 
 test('a refusal says how to mend it, with its numbers, and only at its own field', () => {
 	const issues = [{ code: 'passphrase-short', path: 'passphrase', expected: 15, received: 4 }, { code: 'name-missing', path: 'name' }];
-	expect(refusalsAt(issues, 'passphrase')).toEqual(['A passphrase has 15 characters or more; this has 4. Four or five words with spaces make a good one.']);
-	expect(refusalsAt(issues, 'words')).toEqual([]);
-	expect(refusalsAt(undefined, 'name')).toEqual([]);
+	expect(sentencesAt(issues, 'passphrase')).toEqual(['A passphrase has 15 characters or more; this has 4. Four or five words with spaces make a good one.']);
+	expect(sentencesAt(issues, 'words')).toEqual([]);
+	expect(sentencesAt(undefined, 'name')).toEqual([]);
 	expect(refusalSays({ code: 'not-a-length', path: '' })).toBeNull();
 	// A name that every object has is no code of ours.
 	expect(refusalSays({ code: 'constructor', path: '' })).toBeNull();

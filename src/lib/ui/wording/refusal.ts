@@ -4,7 +4,6 @@ import { count } from './count.ts';
 
 type Says = (issue: Issue) => string;
 const number = (value: unknown): number => (typeof value === 'number' ? value : 0);
-const cm = (mm: number | undefined): string => `${(mm ?? 0) / 10} cm`;
 
 const says: Readonly<Record<string, string | Says>> = {
 	// Names
@@ -40,7 +39,6 @@ const says: Readonly<Record<string, string | Says>> = {
 	'not-a-unit': 'Choose centimetres or inches.',
 	'not-yes-or-no': 'Choose one or the other.',
 	'not-rules': 'The rules did not arrive whole. Send the form again.',
-	'length-out-of-range': ({ figures }) => `Write a length from ${cm(figures?.least)} to ${cm(figures?.most)}.`,
 	'gate-count': 'The gate has one to twenty items. Few and critical ones work best.',
 	'gate-id': 'Two items of the gate were mixed up. Load the page again.',
 	'gate-sentence': 'Each item is a sentence of up to 200 characters.',
@@ -49,7 +47,6 @@ const says: Readonly<Record<string, string | Says>> = {
 	'answered-meanwhile': 'Someone has answered this meanwhile. Here is what was said.',
 	'nothing-to-clear': 'There aren’t enough numbers yet to clear anything.',
 	// Requests
-	'not-json': 'The request could not be read.',
 	'body-large': 'That is more than can be sent at once.',
 	'database-away': 'The class’s records can’t be reached at the moment. Nothing saved is lost. Try again shortly.'
 };
@@ -59,7 +56,3 @@ export function refusalSays(issue: Issue): string | null {
 	const found = Object.hasOwn(says, issue.code) ? says[issue.code] : undefined;
 	return found === undefined ? null : typeof found === 'string' ? found : found(issue);
 }
-
-/** The sentences for one field, in order. A code without words is our own mistake, and is shown by its name. */
-export const refusalsAt = (issues: readonly Issue[] | undefined, path: string): readonly string[] =>
-	(issues ?? []).filter((issue) => issue.path === path).map((issue) => refusalSays(issue) ?? `This could not be taken (${issue.code}).`);
