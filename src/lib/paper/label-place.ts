@@ -80,6 +80,27 @@ function secondLine(label: Extract<Label, { shape: 'text' }>, at: Point, turn: n
 export const meets = (a: readonly Disc[], b: readonly Disc[]): boolean =>
 	a.some((p) => b.some((q) => (p.x - q.x) ** 2 + (p.y - q.y) ** 2 < (p.r + q.r) ** 2));
 
+/** Squares of 24 px: more than any disc of a word and any disc of a line are together, so neighbours are enough. */
+const SQUARE = 24;
+/** The lines sorted into squares, because a word has many places to try and a drawing some thousand discs of line. */
+function squares(discs: readonly Disc[]): (word: readonly Disc[]) => boolean {
+	const held = new Map<number, Disc[]>();
+	const key = (x: number, y: number): number => x * 100_000 + y;
+	for (const disc of discs) {
+		const k = key(Math.floor(disc.x / SQUARE), Math.floor(disc.y / SQUARE));
+		const there = held.get(k);
+		if (there) there.push(disc);
+		else held.set(k, [disc]);
+	}
+	return (word) => word.some((p) => {
+		const [x, y] = [Math.floor(p.x / SQUARE), Math.floor(p.y / SQUARE)];
+		for (let i = -1; i <= 1; i++) for (let j = -1; j <= 1; j++) {
+			if (held.get(key(x + i, y + j))?.some((q) => (p.x - q.x) ** 2 + (p.y - q.y) ** 2 < (p.r + q.r) ** 2)) return true;
+		}
+		return false;
+	});
+}
+
 /** Does it lie wholly on the sheet? Letters fill less than their disc, hence the two px. */
 export const inside = (discs: readonly Disc[], width: number, height: number): boolean =>
 	discs.every((d) => d.x - d.r > -2 && d.x + d.r < width + 2 && d.y - d.r > -2 && d.y + d.r < height + 2);
@@ -97,13 +118,14 @@ export function placeLabels(
 ): readonly Placed[] {
 	const used: Disc[] = [...taken];
 	const out: Placed[] = [];
+	const onLine = squares(lines);
 	const order = labels.map((label, i) => ({ label, i })).sort((a, b) => (a.label.rank ?? 0) - (b.label.rank ?? 0) || a.i - b.i);
 	for (const { label } of order) {
 		const places = [label, ...(label.or ?? [])];
 		const free = (candidate: Label): Placed | null => {
 			const placed = put(candidate, by, sheet.width);
 			if (!placed || !inside(placed.discs, sheet.width, sheet.height) || meets(placed.discs, used)) return null;
-			return candidate.clear && meets(placed.discs, lines) ? null : placed;
+			return candidate.clear && onLine(placed.discs) ? null : placed;
 		};
 		let placed: Placed | null = null;
 		for (const candidate of places) if ((placed = free(candidate))) break;
