@@ -1,6 +1,6 @@
 // Gives `npm run dev` its database.
 import type { Plugin } from 'vite';
-import { useDatabase } from '../lib/server/database.ts';
+import { isDatabaseOpen, useDatabase } from '../lib/server/database.ts';
 import { readSettings } from '../lib/server/settings.ts';
 import { openPlatform, root } from './open.ts';
 
@@ -8,13 +8,14 @@ export function devDatabase(): Plugin {
 	return {
 		name: 'skirtwright-dev-database',
 		apply: (_, { command, isPreview }) => command === 'serve' && !isPreview && !process.env.VITEST,
-		async configureServer(server) {
+		async configureServer() {
+			// The server starts anew when its config changes; the database stays open.
+			if (isDatabaseOpen()) return;
 			const { sql, close } = await openPlatform(readSettings(process.env, root));
 			useDatabase(sql);
 			const stop = (): void => void close().finally(() => process.exit());
 			process.once('SIGINT', stop);
 			process.once('SIGTERM', stop);
-			server.httpServer?.once('close', stop);
 		}
 	};
 }

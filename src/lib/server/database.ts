@@ -10,6 +10,8 @@ export function useDatabase(sql: Sql): void {
 	held[key] = sql;
 }
 
+export const isDatabaseOpen = (): boolean => held[key] !== undefined;
+
 /** The app's pool. */
 export function database(): Sql {
 	const sql = held[key];

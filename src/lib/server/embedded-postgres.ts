@@ -22,17 +22,22 @@ const startingFor = 120_000;
 
 /** Starts the server on `folder`, or joins the one that runs there. If it stops on its own it is started again. */
 export async function startEmbedded(folder: string): Promise<Embedded> {
-	const cluster = await openCluster(folder);
 	let left = false;
-	let hold = await join(cluster, comeBack);
+	let hold = await join(await openCluster(folder), comeBack);
 
 	function comeBack(): void {
 		if (left) return;
 		void hold.sql.end({ timeout: 0 });
-		join(cluster, comeBack).then(
-			(again) => void (left ? again.sql.end({ timeout: 0 }) : (hold = again)),
-			() => setTimeout(comeBack, 1000).unref()
-		);
+		const again = (): void => {
+			openCluster(folder).then((cluster) => join(cluster, comeBack)).then(
+				(found) => void (left ? found.sql.end({ timeout: 0 }) : (hold = found)),
+				(problem: Error) => {
+					process.stderr.write(`${problem.message}\n`);
+					setTimeout(again, 5000).unref();
+				}
+			);
+		};
+		again();
 	}
 
 	return {
@@ -41,13 +46,14 @@ export async function startEmbedded(folder: string): Promise<Embedded> {
 			left = true;
 			// A shared lock of one's own doesn't stand in the way: this is true when nobody else has one.
 			const rows = await hold.sql`select pg_try_advisory_lock(${inUse}) as last`.catch(() => []);
-			if (rows[0]?.last) await stopCluster(cluster);
+			if (rows[0]?.last) await stopCluster(hold.cluster);
 			await hold.sql.end({ timeout: 0 });
 		}
 	};
 }
 
 interface Hold {
+	readonly cluster: Cluster;
 	readonly url: string;
 	readonly sql: Sql;
 }
@@ -59,7 +65,7 @@ async function join(cluster: Cluster, onLost: () => void): Promise<Hold> {
 		const running = readRunning(cluster);
 		if (running?.alive && running.ready) {
 			const sql = await takeHold(running.url('postgres'), onLost).catch(() => null);
-			if (sql) return { url: running.url(name), sql };
+			if (sql) return { cluster, url: running.url(name), sql };
 		} else if (!running?.alive) {
 			const says = await startCluster(cluster);
 			failing = says === null ? null : { since: failing?.since ?? Date.now(), says };
