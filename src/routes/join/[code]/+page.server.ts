@@ -5,8 +5,7 @@ import { beginSession, setSessionCookie } from '$lib/server/session.ts';
 import { qrOf } from '$lib/ui/qr.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals, params, url, setHeaders }) => {
-	setHeaders({ 'cache-control': 'no-store' });
+export const load: PageServerLoad = async ({ locals, params, url }) => {
 	const invitation = await readInvitation(locals.sql, params.code);
 	// Codes run out while people wait: after asking, the class is in the address too.
 	const classId = url.searchParams.get('class') ?? invitation?.classId ?? null;
@@ -29,8 +28,7 @@ export const actions: Actions = {
 		redirect(303, `/join/${encodeURIComponent(params.code)}?class=${joined.value.membership.classId}`);
 	},
 	/** Her card is shown this once. Making another ends it. */
-	async card({ locals, url, setHeaders }) {
-		setHeaders({ 'cache-control': 'no-store' });
+	async card({ locals, url }) {
 		const classId = url.searchParams.get('class');
 		const membership = locals.asker && classId ? await membershipOf(locals.sql, locals.asker, classId) : null;
 		if (!locals.asker || membership?.status !== 'admitted') error(404);

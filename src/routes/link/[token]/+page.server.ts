@@ -4,8 +4,7 @@ import { beginSession, setSessionCookie } from '$lib/server/session.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** Looking uses nothing up: mail programs and messengers look at links before people do. */
-export const load: PageServerLoad = async ({ locals, params, setHeaders }) => {
-	setHeaders({ 'cache-control': 'no-store' });
+export const load: PageServerLoad = async ({ locals, params }) => {
 	const person = await readLink(locals.sql, params.token);
 	return { person: person && { name: person.name, first: person.canTeach && !person.hasPassphrase } };
 };
