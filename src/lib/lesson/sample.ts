@@ -9,12 +9,14 @@ import type { LessonStyle } from './style.ts';
 
 export const sampleMeasured: Readonly<Record<Measurement, number>> = { waist: 740, hip: 990, waistToHip: 200, length: 600 };
 
-/** The rules of no class: the lesson's own style with 15 mm allowances (5/8 in for a reader in inches). */
+/** The rules of no class: the lesson's own style with 15 mm allowances; for a reader in inches 5/8 in, and a hem in eighths. */
 export function sampleRules(unit: Unit, style: LessonStyle): ClassRules {
 	const allowance = unit === 'in' ? 15.875 : 15;
+	const eighth = 25.4 / 8;
+	const hem = unit === 'in' ? Math.round(style.hem / eighth) * eighth : style.hem;
 	return {
 		unit, zipSeries: unit,
-		allowances: { waist: allowance, seam: allowance, hem: style.hem },
+		allowances: { waist: allowance, seam: allowance, hem },
 		tolerances: { readings: 10, waistWalk: 5, bandSeam: 5, hemLevel: 5 },
 		open: { share: false, waistEase: false, bandDepth: false, hemFinish: false },
 		gate: []
