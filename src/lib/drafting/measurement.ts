@@ -38,10 +38,15 @@ interface Guess {
 	readonly mm: number;
 }
 
-/** What was meant, if what was said is out of range: inches said as cm (or the other way), or the point one place off. */
-function guessWithin(mm: number, [least, most]: readonly [number, number]): Guess | undefined {
+/**
+ * What was meant, if what was said is out of range: the point one place off, or the other unit. A number of inches in a
+ * field for centimetres comes out too small, one of centimetres in a field for inches too large. Without a unit both are tried.
+ */
+function guessWithin(mm: number, [least, most]: readonly [number, number], unit?: AskedBeside['unit']): Guess | undefined {
 	const guesses: readonly Guess[] = [
-		{ code: 'units-mixed', mm: mm * 2.54 }, { code: 'slip-by-ten', mm: mm / 10 }, { code: 'slip-by-ten', mm: mm * 10 }, { code: 'units-mixed', mm: mm / 2.54 },
+		...(unit === 'in' ? [] : [{ code: 'units-mixed', mm: mm * 2.54 } as const]),
+		{ code: 'slip-by-ten', mm: mm / 10 }, { code: 'slip-by-ten', mm: mm * 10 },
+		...(unit === 'cm' ? [] : [{ code: 'units-mixed', mm: mm / 2.54 } as const]),
 		{ code: 'slip-by-ten', mm: mm / 100 }, { code: 'slip-by-ten', mm: mm * 100 }
 	];
 	return guesses.find((guess) => guess.mm >= least && guess.mm <= most);
@@ -82,7 +87,7 @@ export function askAbout(measurement: Measurement, mm: number, { unit, earlier =
 	else if (mixed !== undefined) ask('units-mixed', { guess: mm > mixed ? mm / 2.54 : mm * 2.54, earlier: mixed });
 	else if (swapped) ask('digits-swapped', swapped);
 	else if (mm < least || mm > most) {
-		const guess = guessWithin(mm, [least, most]);
+		const guess = guessWithin(mm, [least, most], unit);
 		if (guess) ask(guess.code, { guess: guess.mm });
 		else ask('unusual', { least, most });
 	}
