@@ -77,7 +77,7 @@ export class Fields {
 		// Is it −0? Then it is 0: the figures shouldn't carry a sign that nobody meant.
 		mm = mm === 0 ? 0 : mm;
 		if (range && !(mm >= range[0] && mm <= range[1])) {
-			return this.say(name, mm < 0 && range[0] >= 0 ? 'length-negative' : 'length-out-of-range', [...range], value, { least: range[0], most: range[1], given: mm });
+			return this.say(name, mm < 0 && range[0] >= 0 ? 'length-negative' : 'length-out-of-range', [...range], mm, { least: range[0], most: range[1], given: mm });
 		}
 		return mm;
 	}
