@@ -12,8 +12,11 @@ import Saved from '../../src/lib/ui/Saved.svelte';
 import Tape from '../../src/lib/ui/Tape.svelte';
 import { qrOf } from '../../src/lib/ui/qr.ts';
 
-const html = <P extends Record<string, unknown>>(component: Component<P>, props: P): string =>
-	render(component as Component<Record<string, unknown>>, { props }).body.replaceAll(/<!--.*?-->/g, '').replaceAll(/ class="([^"]*?)\s?svelte-\w+"/g, ' class="$1"').replaceAll(/\s+/g, ' ');
+const html = <P extends Record<string, unknown>, E extends Record<string, unknown>, B extends keyof P | ''>(component: Component<P, E, B>, props: NoInfer<P>): string =>
+	render(component as Component<Record<string, unknown>>, { props }).body
+		.replaceAll(/<!--.*?-->/g, '')
+		.replaceAll(/ class="([^"]*?)\s?svelte-\w+"/g, ' class="$1"')
+		.replaceAll(/\s+/g, ' ');
 /** As it is listened to: without tags, and without what is hidden from listeners. */
 const heard = (markup: string): string =>
 	markup.replaceAll(/<(\w+)[^>]*aria-hidden="true"[^>]*>.*?<\/\1>/g, '').replaceAll(/<[^>]*>/g, '').replaceAll(/\s+/g, ' ').trim();
