@@ -1,11 +1,7 @@
 // The cut line: every edge of a stitch line moved outwards by its own allowance, joined where the moved edges meet.
+import { foot, lineThrough, meetings, type Carrier } from './carrier.ts';
 import type { Edge, Outline } from './outline.ts';
 import { add, distance, scale, subtract, type Point } from './point.ts';
-
-/** A whole line (through a point, along a vector of length 1) or a whole circle. */
-type Carrier =
-	| { readonly at: Point; readonly along: Point }
-	| { readonly centre: Point; readonly radius: number };
 
 /**
  * Moves each edge of a counterclockwise outline outwards by `allowance(edge)` mm and joins neighbours at the point where
@@ -48,9 +44,9 @@ function carrier(from: Point, edge: Edge, by: number): Carrier | null {
 		const radius = distance(from, edge.centre) + Math.sign(edge.turn) * by;
 		return radius > 0 ? { centre: edge.centre, radius } : null;
 	}
-	const along = scale(subtract(edge.end, from), 1 / distance(from, edge.end));
+	const { at, along } = lineThrough(from, edge.end);
 	// To the right of the way it runs.
-	return { at: add(from, [along[1] * by, -along[0] * by]), along };
+	return { at: add(at, [along[1] * by, -along[0] * by]), along };
 }
 
 /** The angle from `a` to `b` as seen from `centre`, −π…π. */
@@ -60,51 +56,15 @@ function between(a: Point, b: Point, centre: Point): number {
 	return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
 }
 
-const nearer = (a: Point, b: Point, to: Point): Point => (distance(a, to) <= distance(b, to) ? a : b);
-
+/** Where two moved edges meet, nearest to the old corner. */
 function meet(a: Carrier, b: Carrier, near: Point): Point | null {
-	if ('along' in a && 'along' in b) return lineMeetsLine(a, b, near);
-	if ('along' in a && 'centre' in b) return lineMeetsCircle(a, b, near);
-	if ('centre' in a && 'along' in b) return lineMeetsCircle(b, a, near);
-	return 'centre' in a && 'centre' in b ? circleMeetsCircle(a, b, near) : null;
+	const [one, other] = meetings(a, b);
+	if (one) return other && distance(other, near) < distance(one, near) ? other : one;
+	// Do they run on in one line, or on one circle? Then they meet beside the old corner, if they were moved alike.
+	const [besideA, besideB] = [beside(a, near), beside(b, near)];
+	return distance(besideA, besideB) < 1e-9 ? besideA : null;
 }
 
-type Line = Extract<Carrier, { along: Point }>;
-type Circle = Extract<Carrier, { centre: Point }>;
-
-const foot = ({ at, along }: Line, point: Point): Point => {
-	const [x, y] = subtract(point, at);
-	return add(at, scale(along, x * along[0] + y * along[1]));
-};
-
-function lineMeetsLine(a: Line, b: Line, near: Point): Point | null {
-	const cross = a.along[0] * b.along[1] - a.along[1] * b.along[0];
-	// Do they run on in one line? Then they meet beside the old corner, if they were moved alike.
-	if (Math.abs(cross) < 1e-12) return distance(foot(a, near), foot(b, near)) < 1e-9 ? foot(a, near) : null;
-	const [x, y] = subtract(b.at, a.at);
-	return add(a.at, scale(a.along, (x * b.along[1] - y * b.along[0]) / cross));
-}
-
-function lineMeetsCircle(line: Line, { centre, radius }: Circle, near: Point): Point | null {
-	const middle = foot(line, centre);
-	const away = distance(middle, centre);
-	if (away > radius) return null;
-	// √(radius² − away²), as a product so that a shallow flare's radius of metres loses no digits.
-	const half = Math.sqrt((radius - away) * (radius + away));
-	return nearer(add(middle, scale(line.along, half)), add(middle, scale(line.along, -half)), near);
-}
-
-function circleMeetsCircle(a: Circle, b: Circle, near: Point): Point | null {
-	const apart = distance(a.centre, b.centre);
-	if (apart < 1e-12) {
-		// One circle carried on: the point of it nearest to the old corner.
-		if (Math.abs(a.radius - b.radius) > 1e-9) return null;
-		return add(a.centre, scale(subtract(near, a.centre), a.radius / distance(near, a.centre)));
-	}
-	const along = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart);
-	if (Math.abs(along) > a.radius) return null;
-	const half = Math.sqrt((a.radius - along) * (a.radius + along));
-	const way = scale(subtract(b.centre, a.centre), 1 / apart);
-	const middle = add(a.centre, scale(way, along));
-	return nearer(add(middle, [-way[1] * half, way[0] * half]), add(middle, [way[1] * half, -way[0] * half]), near);
-}
+/** The point of a carrier nearest to `point`. */
+const beside = (on: Carrier, point: Point): Point =>
+	'along' in on ? foot(on, point) : add(on.centre, scale(subtract(point, on.centre), on.radius / distance(point, on.centre)));
