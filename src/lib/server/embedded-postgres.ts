@@ -60,7 +60,7 @@ interface Hold {
 
 async function join(cluster: Cluster, onLost: () => void): Promise<Hold> {
 	const began = Date.now();
-	let failing: { readonly since: number; readonly says: string } | null = null;
+	let failingSince: number | null = null;
 	for (;;) {
 		const running = readRunning(cluster);
 		if (running?.alive && running.ready) {
@@ -68,11 +68,11 @@ async function join(cluster: Cluster, onLost: () => void): Promise<Hold> {
 			if (sql) return { cluster, url: running.url(name), sql };
 		} else if (!running?.alive) {
 			const says = await startCluster(cluster);
-			failing = says === null ? null : { since: failing?.since ?? Date.now(), says };
-			if (!failing) continue;
-		}
-		if (failing && Date.now() - failing.since > failingFor) {
-			throw new CannotStart(`The database in ${cluster.home} doesn’t start. It says: ${failing.says}`);
+			if (says === null) continue;
+			failingSince ??= Date.now();
+			if (Date.now() - failingSince > failingFor) {
+				throw new CannotStart(`The database in ${cluster.home} doesn’t start. It says: ${says}`);
+			}
 		}
 		if (Date.now() - began > startingFor) {
 			throw new CannotStart(`The database in ${cluster.home} doesn’t answer. If no other Skirtwright runs on that folder, remove ${cluster.data}/postmaster.pid and start again.`);
