@@ -1,8 +1,15 @@
 // Forms send without a full page load when the script is there, and keep everything typed either way.
+import { tick } from 'svelte';
 import { enhance } from '$app/forms';
 import type { SubmitFunction } from '@sveltejs/kit';
 
-const keep: SubmitFunction = () => ({ update }) => update({ reset: false });
+const keep: SubmitFunction = ({ formElement }) => async ({ result, update }) => {
+	await update({ reset: false });
+	if (result.type !== 'failure') return;
+	// What stands in the way comes up where the hand is.
+	await tick();
+	formElement.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+};
 
 /** `use:kept` on a form. */
 export const kept = (form: HTMLFormElement): ReturnType<typeof enhance> => enhance(form, keep);
