@@ -30,7 +30,8 @@ export function bandPieces(places: readonly PanelPlace[], seam: number, skirt: F
 	const cut = offset(stitch, ({ name }) => (name.endsWith('end') ? allowances.seam : allowances.waist));
 	if (!cut) throw new Error(`no cut line round a band of ${length} by ${2 * band.depth}`);
 	const lines = [{ name: 'fold line', from: [0, band.depth], to: [length, band.depth] }] as const;
-	const shared = { count: 1, fold: null, grain: { from: [length * 0.3, band.depth * 0.5], to: [length * 0.7, band.depth * 0.5] }, stitch, lines } as const;
+	const grain = { from: [length * 0.3, band.depth * 0.5], to: [length * 0.7, band.depth * 0.5] } as const;
+	const shared = { count: 1, fold: null, grain, stitch, lines } as const;
 	return [
 		{ ...shared, name: 'band', cloth: 'shell', cut, notches: bandNotches(places, seam, skirt) },
 		// Cut to the stitch line, so that no seam is made thicker (common practice, no source).
@@ -43,7 +44,9 @@ function bandNotches(places: readonly PanelPlace[], seam: number, skirt: FlaredS
 	const sewn = sewnStretch(seam, skirt);
 	const start = places[0]!.from;
 	const along = (place: number): number => sewn.from + (sewn.to - sewn.from) * (place - start);
-	const notches = landmarksBetween(start, start + 1).map(({ at, mark }): Notch => ({ edge: 'waist', at: along(at), kind: mark.kind, marks: mark.marks }));
+	const notches = landmarksBetween(start, start + 1).map(
+		({ at, mark }): Notch => ({ edge: 'waist', at: along(at), kind: mark.kind, marks: mark.marks })
+	);
 	if (skirt.band.underlap <= 0) return notches;
 	const lapAt = skirt.zipAt === 'leftSide' ? sewn.from : sewn.to;
 	const lap: Notch = { edge: 'waist', at: lapAt, kind: landmarkAt(start)?.kind ?? 'single', marks: 'underlap' };

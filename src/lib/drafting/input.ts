@@ -55,7 +55,9 @@ function readBody(fields: Fields, known: boolean): Body | undefined {
 
 function readSkirt(fields: Fields, known: boolean): FlaredSkirt | undefined {
 	const within = { unit: fields.unit, issues: fields.issues } as const;
-	const length = (of: Fields, name: string, usual: number, range: readonly [number, number]): number => of.length(name, usual, known ? range : undefined) ?? usual;
+	// Where one is refused the default stands in for it, so that the rest is still looked at; the issue is kept.
+	const length = (of: Fields, name: string, usual: number, range: readonly [number, number]): number =>
+		of.length(name, usual, known ? range : undefined) ?? usual;
 
 	const style = fields.word('style', ['flared'], 'flared');
 	const share = fields.number('share', shares, 'required');
@@ -82,7 +84,8 @@ function readSkirt(fields: Fields, known: boolean): FlaredSkirt | undefined {
 	const seam = allowances ? length(allowances, 'seam', defaults.seamAllowance.value, limits.allowance) : defaults.seamAllowance.value;
 	allowances?.unknown();
 	fields.unknown();
-	if (!style || share === undefined || finished === undefined || count === undefined || !hemFinish || !zipAt || !zipSeries || lining === undefined) return undefined;
+	if (!style || share === undefined || finished === undefined || count === undefined) return undefined;
+	if (!hemFinish || !zipAt || !zipSeries || lining === undefined) return undefined;
 	return {
 		style, share, length: finished, waistEase, hipEase, panels: count, band: { kind: 'straight', depth, underlap },
 		hem, hemFinish, zipAt, zipSeries, lining, allowances: { waist, seam }

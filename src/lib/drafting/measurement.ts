@@ -76,7 +76,9 @@ const near = (ratio: number, to: number): boolean => Math.abs(ratio / to - 1) < 
 /** What is worth asking about a reading within the hard limits. At most one guess is made; none is ever forced. */
 export function askAbout(measurement: Measurement, mm: number, { unit, earlier = [], others = {} }: AskedBeside): readonly Question[] {
 	const questions: Question[] = [];
-	const ask = (code: Question['code'], figures: Readonly<Record<string, number>>): void => void questions.push({ code, measurement, figures: { given: mm, ...figures } });
+	const ask = (code: Question['code'], figures: Question['figures']): void => {
+		questions.push({ code, measurement, figures: { given: mm, ...figures } });
+	};
 	const [least, most] = measurements[measurement].usual;
 
 	// An earlier reading tells most: a slip shows as a ratio, a swap as digits.
@@ -92,7 +94,8 @@ export function askAbout(measurement: Measurement, mm: number, { unit, earlier =
 		else ask('unusual', { least, most });
 	}
 
-	// Waist and hip beside each other: mixed units, or a waist that is the larger. That is real (0.9 % and 7.5 % of women in two surveys), so it is only asked.
+	// Waist and hip beside each other: mixed units, or a waist that is the larger. That is real (0.9 % and 7.5 % of women in
+	// two surveys), so it is only asked.
 	const waist = measurement === 'waist' ? mm : others.waist;
 	const hip = measurement === 'hip' ? mm : others.hip;
 	if ((measurement === 'waist' || measurement === 'hip') && waist !== undefined && hip !== undefined && questions.length === 0) {

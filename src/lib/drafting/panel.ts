@@ -100,12 +100,14 @@ function panelPiece(place: PanelPlace, copies: readonly PanelPlace[], count: num
 	const middle = landmarkAt((place.from + place.to) / 2);
 	// Copies that lie at different places have no landmark in common, so only a panel with no twin is cut on the fold.
 	const onFold = copies.length === 1 && middle !== undefined;
+	// The grain line stops short of both curves.
+	const end = (hemRadius - waistRadius) * 0.1;
 	return {
 		name: cloth === 'lining' ? liningName(place.piece) : place.piece,
 		cloth,
 		count: copies.length,
 		fold: onFold ? { name: middle.marks, from: [waistRadius - size.waistAllowance, 0], to: [hemRadius + size.hemAllowance, 0] } : null,
-		grain: count === 1 ? crossGrain(place.angle, waistRadius, hemRadius) : { from: [waistRadius + (hemRadius - waistRadius) * 0.1, 0], to: [hemRadius - (hemRadius - waistRadius) * 0.1, 0] },
+		grain: count === 1 ? crossGrain(place.angle, waistRadius, hemRadius) : { from: [waistRadius + end, 0], to: [hemRadius - end, 0] },
 		stitch,
 		cut,
 		notches: [...waistNotches(copies), ...zipNotches(copies, size)]

@@ -14,11 +14,15 @@ export function hipChecks({ body, skirt, figures }: Drafted): readonly Check[] {
 	const needed = hip + skirt.hipEase;
 	const { waistSeamGirth, skirtLength } = figures;
 	// A skirt that ends above the hip has no girth there to look at; its hem must still go round what it reaches.
-	if (waistToHip > skirtLength) return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength }, waysOut: [] }];
+	if (waistToHip > skirtLength) {
+		return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength }, waysOut: [] }];
+	}
 	const girthAtHip = figures.girthAtHip!;
-	const leastAngle = (needed - waistSeamGirth) / waistToHip;
-	const leastShare = Math.max(0, leastAngle / (2 * Math.PI));
-	const rests = { girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth: waistToHip, spare: girthAtHip - needed, leastAngle: Math.max(0, leastAngle), leastShare };
+	const leastAngle = Math.max(0, (needed - waistSeamGirth) / waistToHip);
+	const leastShare = leastAngle / (2 * Math.PI);
+	const rests = {
+		girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth: waistToHip, spare: girthAtHip - needed, leastAngle, leastShare
+	};
 	if (girthAtHip >= needed - slack) return [...checks, { code: 'hip-fit', severity: 'good', figures: rests, waysOut: [] }];
 	const ways: WayOut[] = [...shareWays(leastShare)];
 	// Less ease, if any is left.

@@ -28,7 +28,10 @@ export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[
 	const atHip = hip !== undefined && waistToHip !== undefined && waistToHip <= length
 		? { girth: waistSeamGirth + sweepAngle * waistToHip, needed: hip + skirt.hipEase, depth: waistToHip } : null;
 	const stride = strideNeeds(skirt.length - lining.shorterBy);
-	const rows = [...(atHip ? [{ ...atHip, about: 'hip' }] : []), ...(stride === undefined ? [] : [{ girth: hem, needed: stride, depth: length, about: 'stride' }])];
+	const rows = [
+		...(atHip ? [{ ...atHip, about: 'hip' }] : []),
+		...(stride === undefined ? [] : [{ girth: hem, needed: stride, depth: length, about: 'stride' }])
+	];
 	for (const { girth, needed, depth, about } of rows) {
 		const tight = girth < needed - slack;
 		const leastShare = Math.max(0, (needed - waistSeamGirth) / depth / (2 * Math.PI));

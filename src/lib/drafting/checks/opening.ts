@@ -6,7 +6,10 @@ import type { Skirt } from '../skirt.ts';
 import { openWays } from '../way-out.ts';
 import { slack } from './slack.ts';
 
-/** A zip's seam allowance: under 15 mm (⅝ in) it is extended before the zip goes in (Nebraska Extension EC73-422); over 25 mm it is in the way (common practice, no source). */
+/**
+ * A zip's seam allowance, mm: under 15 (⅝ in) it is extended before the zip goes in (Nebraska Extension EC73-422); over
+ * 25 it is in the way (common practice, no source).
+ */
 const least = 15;
 const most = 25;
 
@@ -17,7 +20,9 @@ export function openingChecks({ body, skirt, figures }: Drafted, chosen: Skirt):
 	const { openingBelowSeam: opening, zipLength, skirtLength } = figures;
 	const needed = body.hip + skirt.hipEase;
 	const rests = { opening, zipLength, skirtLength, needed };
-	if (opening <= 0) return [...checks, { code: 'no-opening-needed', severity: 'note', figures: { waistSeam: figures.waistSeamGirth, needed }, waysOut: [] }];
+	if (opening <= 0) {
+		return [...checks, { code: 'no-opening-needed', severity: 'note', figures: { waistSeam: figures.waistSeamGirth, needed }, waysOut: [] }];
+	}
 
 	// The opening doesn't depend on the length, so a skirt made longer by what is short does it.
 	const longer = (reach: number): WayOut => ({ path: 'skirt.length', value: reach + skirt.band.depth });

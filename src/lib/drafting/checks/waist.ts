@@ -14,10 +14,12 @@ export function waistChecks({ skirt, figures }: Drafted): readonly Check[] {
 	const depth = skirt.allowances.waist - clipStops;
 	if (depth > 0) {
 		const clips = Math.max(1, Math.ceil(waistClip / clipOpens));
-		checks.push({ code: 'waist-clip', severity: 'note', figures: { waistClip, clips, spacing: waistSeamGirth / clips, depth, allowance: skirt.allowances.waist }, waysOut: [] });
+		const figures = { waistClip, clips, spacing: waistSeamGirth / clips, depth, allowance: skirt.allowances.waist };
+		checks.push({ code: 'waist-clip', severity: 'note', figures, waysOut: [] });
 	}
 	const mark = rulerMark(waistRadius, 'mm');
-	checks.push({ code: 'rounding-cost', severity: 'note', figures: { waistRadius, marked: mark.mm, off: mark.off, waistMoves: waistMoves(mark, sweepAngle), perMillimetre: sweepAngle }, waysOut: [] });
+	const cost = { waistRadius, marked: mark.mm, off: mark.off, waistMoves: waistMoves(mark, sweepAngle), perMillimetre: sweepAngle };
+	checks.push({ code: 'rounding-cost', severity: 'note', figures: cost, waysOut: [] });
 	const angle = cutAngle(panelAngle, cutWaistRadius, skirt.allowances.seam);
 	checks.push({ code: 'panel-lap', severity: 'good', figures: { cutAngle: angle, left: 2 * Math.PI - angle }, waysOut: [] });
 	return checks;
