@@ -2,13 +2,7 @@
 import type { Body } from '../../src/lib/drafting/body.ts';
 import { draftSkirt } from '../../src/lib/drafting/draft.ts';
 import type { Skirt } from '../../src/lib/drafting/skirt.ts';
-
-export interface Row {
-	readonly what: string;
-	readonly figure: number;
-	readonly unit: string;
-	readonly goal: string;
-}
+import type { Row } from './row.ts';
 
 const skirt: Skirt = {
 	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
