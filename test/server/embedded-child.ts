@@ -7,7 +7,7 @@ const embedded = await startEmbedded(folder);
 const sql = openDatabase(embedded.url);
 await sql`create table if not exists kept (word text primary key)`;
 await sql`insert into kept (word) values (${word})`;
-process.stdout.write('kept\n');
 process.on('SIGTERM', () => {
 	void sql.end().then(embedded.leave).then(() => process.exit(0));
 });
+process.stdout.write('kept\n');

@@ -30,7 +30,10 @@ export async function startEmbedded(folder: string): Promise<Embedded> {
 		void hold.sql.end({ timeout: 0 });
 		const again = (): void => {
 			openCluster(folder).then((cluster) => join(cluster, comeBack)).then(
-				(found) => void (left ? found.sql.end({ timeout: 0 }) : (hold = found)),
+				(found) => {
+					hold = found;
+					if (left) void leaveHold(hold);
+				},
 				(problem: Error) => {
 					process.stderr.write(`${problem.message}\n`);
 					setTimeout(again, 5000).unref();
@@ -42,12 +45,9 @@ export async function startEmbedded(folder: string): Promise<Embedded> {
 
 	return {
 		url: hold.url,
-		async leave() {
+		leave() {
 			left = true;
-			// A shared lock of one's own doesn't stand in the way: this is true when nobody else has one.
-			const rows = await hold.sql`select pg_try_advisory_lock(${inUse}) as last`.catch(() => []);
-			if (rows[0]?.last) await stopCluster(hold.cluster);
-			await hold.sql.end({ timeout: 0 });
+			return leaveHold(hold);
 		}
 	};
 }
@@ -56,6 +56,13 @@ interface Hold {
 	readonly cluster: Cluster;
 	readonly url: string;
 	readonly sql: Sql;
+}
+
+async function leaveHold({ sql, cluster }: Hold): Promise<void> {
+	// A shared lock of one's own doesn't stand in the way: this is true when nobody else has one.
+	const rows = await sql`select pg_try_advisory_lock(${inUse}) as last`.catch(() => []);
+	if (rows[0]?.last) await stopCluster(cluster);
+	await sql.end({ timeout: 0 });
 }
 
 async function join(cluster: Cluster, onLost: () => void): Promise<Hold> {
