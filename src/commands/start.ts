@@ -53,6 +53,6 @@ function stopWhenTold(web: Web, opened: Opened): void {
 		stopping = true;
 		void web.close().then(opened.close).finally(() => process.exit(0));
 	};
-	process.on('SIGINT', stop);
-	process.on('SIGTERM', stop);
+	// By Ctrl+C, by another program, or because the window was closed.
+	for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
 }

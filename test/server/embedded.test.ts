@@ -90,6 +90,7 @@ describe('the embedded server', { timeout: 60_000 }, () => {
 		await embedded.leave();
 		entered.length = 0;
 		expect(existsSync(pidFile)).toBe(false);
+		expect(existsSync(new URL(embedded.url).searchParams.get('host')!)).toBe(false);
 	});
 
 	test('is started by one of many that come at once', async () => {

@@ -1,7 +1,7 @@
 // The embedded server's data folder: made, set up, started, stopped, and asked whether it runs.
 import { execFile } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { CannotStart } from './cannot-start.ts';
@@ -110,6 +110,11 @@ export async function startCluster(cluster: Cluster): Promise<string | null> {
 
 export async function stopCluster(cluster: Cluster): Promise<void> {
 	await run(cluster, 'pg_ctl', ['stop', '--pgdata', cluster.data, '--mode', 'fast', '--wait', '--timeout', '60', '--silent']);
+	try {
+		if (hasSockets) rmdirSync(makeSocketFolder(cluster.home));
+	} catch {
+		// Someone has just started it again, and the folder is in use.
+	}
 }
 
 function freePort(): Promise<number> {
