@@ -1,0 +1,115 @@
+// What the draft tells back, check by check; the thresholds are the design's.
+import { expect, test } from 'vitest';
+import type { Body } from '../../src/lib/drafting/body.ts';
+import { strideNeeds } from '../../src/lib/drafting/checks/stride.ts';
+import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
+import type { Skirt } from '../../src/lib/drafting/skirt.ts';
+import { anySkirt, seeded } from './bodies.ts';
+
+const skirt: Skirt = {
+	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
+	hemFinish: 'turned', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+};
+function draftOf(body: Body, choices: Partial<Skirt> = {}): Draft {
+	const draft = draftSkirt(body, { ...skirt, ...choices });
+	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
+	return draft.value;
+}
+const check = (draft: Draft, code: string, about?: string) => draft.checks.find((one) => one.code === code && (about === undefined || one.about === about));
+
+test('The hem is eased from 4 % and another finish is advised from 12 %, for the finish chosen', () => {
+	// Full circle, 700 mm waist, 600 long: R = 671.408. Turned once by t: 2t / (R − t); twice by h/2: h / (R − h/2). Circle geometry.
+	const severity = (hem: number, hemFinish: Skirt['hemFinish']) => check(draftOf({ waist: 700 }, { share: 1, hem, hemFinish }), 'hem-surplus')?.severity;
+	// 2·13.16/(671.408 − 13.16) = 3.998 %; 2·13.17/… = 4.001 %; 2·38/633.4 = 11.999 %; 2·38.01/… = 12.002 %.
+	expect([13.16, 13.17, 38, 38.01].map((hem) => severity(hem, 'turned'))).toEqual(['good', 'note', 'note', 'caution']);
+	expect([26.32, 26.34, 76, 76.02].map((hem) => severity(hem, 'narrow'))).toEqual(['good', 'note', 'note', 'caution']);
+});
+
+test('The waist is clipped to 3 mm from its stitch line, so often that no clip opens more than 3 mm', () => {
+	// Half circle: θ·15 = 47.12 mm shorter, 16 clips of under 3 mm, 700/16 = 43.75 mm apart.
+	expect(check(draftOf({ waist: 700 }), 'waist-clip')?.figures).toMatchObject({ waistClip: expect.closeTo(47.124, 3), clips: 16, spacing: 43.75, depth: 12 });
+	expect(check(draftOf({ waist: 700 }, { allowances: { waist: 3, seam: 15 } }), 'waist-clip')).toBeUndefined();
+});
+
+test('A step needs 110 cm at the knee and 150 at the ankle (from memory), and above the knee nothing', () => {
+	expect([499, 500, 600, 775, 950, 1100].map(strideNeeds)).toEqual([undefined, 1100, 1100, 1300, 1500, 1500]);
+	// A quarter circle on 60 cm: 600 + (π/2)·560 = 1479.6 round the hem.
+	expect(check(draftOf({ waist: 600 }, { share: 0.25 }), 'stride')).toMatchObject({ severity: 'good', figures: { hemSweep: expect.closeTo(1479.6, 1), needed: 1100 } });
+	// A tenth of a circle: 600 + 0.2π·560 = 951.9; least share (1100 − 600)/560/2π = 0.1421.
+	expect(check(draftOf({ waist: 600 }, { share: 0.1 }), 'stride')).toMatchObject({ severity: 'caution', figures: { leastShare: expect.closeTo(0.1421, 4) } });
+});
+
+test('Without readings the draft says which it lacks, and assumes nothing', () => {
+	const codes = (body: Body) => draftOf(body).checks.map(({ code }) => code).filter((code) => code.startsWith('hip'));
+	expect(codes({ waist: 740 })).toEqual(['hip-missing']);
+	expect(codes({ waist: 740, hip: 990 })).toEqual(['hip-depth-missing']);
+	expect(codes({ waist: 740, hip: 990, waistToHip: 200 })).toEqual(['hip-fit']);
+	expect(codes({ waist: 740, hip: 990, waistToHip: 570 })).toEqual(['hip-below-hem']);
+	expect(draftOf({ waist: 740, hip: 990 }).figures.girthAtHip).toBeUndefined();
+});
+
+test('A waist larger than the hip is noted, and needs no opening where the waist seam lets the hip through', () => {
+	const draft = draftOf({ waist: 1050, hip: 1000, waistToHip: 200 });
+	expect(check(draft, 'waist-over-hip')?.severity).toBe('note');
+	expect(check(draft, 'no-opening-needed')?.severity).toBe('note');
+	expect(draft.figures).toMatchObject({ openingBelowSeam: 0, zipLength: 0, zipEndBelowSeam: 0 });
+});
+
+test('An opening longer than the skirt stops; a zip longer than it is shortened; one longer than shops sell is cut from a roll', () => {
+	// The opening for a hip of 98 through 70 cm on a half circle is 208.2 mm, and the zip 220 (opening.test.ts).
+	const of = (skirtLength: number, body: Body = { waist: 700, hip: 960 }) => draftOf(body, { length: skirtLength + 40 });
+	expect(check(of(208), 'opening-longer-than-skirt')?.severity).toBe('stop');
+	expect(check(of(215), 'zip-longer-than-skirt')?.severity).toBe('caution');
+	expect(of(215).figures.zipEndBelowSeam).toBe(215);
+	expect(check(of(221), 'opening')?.severity).toBe('good');
+	const long = of(900, { waist: 600, hip: 2000 });
+	expect(check(long, 'no-shop-zip')?.severity).toBe('caution');
+	expect(long.figures.zipLength).toBeGreaterThanOrEqual(long.figures.openingBelowSeam);
+	expect(long.figures.zipLength % 10).toBe(0);
+});
+
+test('A lining is looked at for itself: how much shorter, round the hip, at a step, and its slit', () => {
+	const body = { waist: 700, hip: 960, waistToHip: 200 };
+	const lined = (choices: Partial<Skirt>) => draftOf(body, { lining: { shorterBy: 25 }, ...choices });
+	expect(check(lined({}), 'lining-shorter')?.severity).toBe('good');
+	expect(check(lined({ lining: { shorterBy: 14 } }), 'lining-shorter')?.severity).toBe('caution');
+	expect(check(lined({}), 'lining-fit', 'hip')?.severity).toBe('good');
+	expect(check(lined({ share: 0.2 }), 'lining-fit', 'hip')?.severity).toBe('stop');
+	// 700 + 0.22π·535 = 1069.8 mm round the lining's hem, where 1100 is asked.
+	expect(check(lined({ share: 0.11, lining: { shorterBy: 25 } }), 'lining-fit', 'stride')?.severity).toBe('caution');
+	expect(check(lined({ length: 260, lining: { shorterBy: 25 } }), 'lining-opening')?.severity).toBe('stop');
+	expect(check(lined({}), 'lining-opening')?.figures.opens).toBe(235);
+	expect(draftOf(body).checks.some(({ code }) => code.startsWith('lining'))).toBe(false);
+});
+
+test('A length that is hardly ever worn is asked about', () => {
+	const severity = (length: number) => check(draftOf({ waist: 700 }, { length }), 'length-plausible')?.severity;
+	expect([249, 250, 1150, 1151].map(severity)).toEqual(['caution', 'good', 'good', 'caution']);
+});
+
+test('The draft is for woven cloth, and always says so', () => {
+	expect(check(draftOf({ waist: 700 }), 'woven-cloth')?.severity).toBe('note');
+});
+
+test('Grain, fold and inner lines lie on their piece', () => {
+	const random = seeded(81);
+	for (let i = 0; i < 500; i++) {
+		const draft = draftSkirt({ waist: 740, hip: 990 }, anySkirt(random));
+		if (!draft.ok) continue;
+		const { figures, pieces } = draft.value;
+		for (const { name, grain, fold, lines, stitch, cut } of pieces) {
+			if (name.startsWith('band')) {
+				const [length, depth] = stitch.edges[1]!.end;
+				for (const [x, y] of [grain.from, grain.to, ...(lines ?? []).flatMap(({ from, to }) => [from, to])]) expect(x >= 0 && x <= length && y >= 0 && y <= depth).toBe(true);
+				expect(lines?.[0]?.from[1]).toBe(depth / 2);
+				continue;
+			}
+			const hem = Math.hypot(...stitch.edges[1]!.end);
+			for (const end of [grain.from, grain.to]) {
+				const inside = Math.hypot(...end) > figures.waistRadius && Math.hypot(...end) < hem && Math.abs(Math.atan2(end[1], end[0])) <= figures.panelAngle / 2;
+				if (!inside) expect([name, end, figures]).toBe('inside');
+			}
+			if (fold) expect([fold.from[0], fold.to[0]]).toEqual([expect.closeTo(Math.hypot(...cut.edges[2]!.end), 6), expect.closeTo(Math.hypot(...cut.edges[1]!.end), 6)]);
+		}
+	}
+});
