@@ -25,6 +25,23 @@ test('The hem is eased from 4 % and another finish is advised from 12 %, for the
 	expect([26.32, 26.34, 76, 76.02].map((hem) => severity(hem, 'narrow'))).toEqual(['good', 'note', 'note', 'caution']);
 });
 
+test('The way out of a deep hem is the deepest that eases flat, to half a millimetre', () => {
+	// R = 671.408: t = 0.04·R / 2.04 = 13.165, and twice that for a hem turned twice.
+	const deepest = (hemFinish: Skirt['hemFinish']) => check(draftOf({ waist: 700 }, { share: 1, hem: 60, hemFinish }), 'hem-surplus')?.waysOut;
+	expect(deepest('turned')).toEqual([{ path: 'skirt.hem', value: 13 }]);
+	expect(deepest('narrow')).toEqual([{ path: 'skirt.hem', value: 26 }]);
+});
+
+test('The zip’s end is marked on both edges of its seam, and nowhere when there is none or it reaches the hem', () => {
+	const marks = (body: Body, choices: Partial<Skirt> = {}) => draftOf(body, choices).pieces.flatMap(({ notches }) => notches).filter(({ marks }) => marks === 'zip end');
+	// 220 of 560 mm.
+	expect(marks({ waist: 700, hip: 960 })).toEqual([
+		{ edge: 'first seam', at: 220 / 560, kind: 'single', marks: 'zip end', copy: 1 }, { edge: 'second seam', at: 1 - 220 / 560, kind: 'single', marks: 'zip end', copy: 2 }
+	].map((notch) => ({ ...notch, at: expect.closeTo(notch.at, 12) })));
+	expect(marks({ waist: 700 })).toEqual([]);
+	expect(marks({ waist: 700, hip: 960 }, { length: 255 })).toEqual([]);
+});
+
 test('The waist is clipped to 3 mm from its stitch line, so often that no clip opens more than 3 mm', () => {
 	// Half circle: θ·15 = 47.12 mm shorter, 16 clips of under 3 mm, 700/16 = 43.75 mm apart.
 	expect(check(draftOf({ waist: 700 }), 'waist-clip')?.figures).toMatchObject({ waistClip: expect.closeTo(47.124, 3), clips: 16, spacing: 43.75, depth: 12 });

@@ -22,6 +22,11 @@ function sector(r: number, R: number, angle: number): Outline {
 test('Areas and lengths of a square, a half disc and a sector are those of school geometry', () => {
 	expect(area(square)).toBe(100);
 	expect(area(halfDisc)).toBeCloseTo(50 * Math.PI, 9);
+	// Wherever it lies.
+	const moved: Outline = { start: [20, 40], edges: [line('flat', [40, 40]), arc('round', [20, 40], [30, 40], Math.PI)] };
+	expect(area(moved)).toBeCloseTo(50 * Math.PI, 9);
+	const stood: Outline = { start: [30, 50], edges: [line('flat', [30, 30]), arc('round', [30, 50], [30, 40], Math.PI)] };
+	expect(area(stood)).toBeCloseTo(50 * Math.PI, 9);
 	expect(lengthOf(halfDisc, 'round')).toBeCloseTo(10 * Math.PI, 9);
 	expect(area(sector(10, 20, 1))).toBeCloseTo((400 - 100) / 2, 9);
 	expect(() => lengthOf(square, 'hem')).toThrow('no edge hem among a, b, c, d');

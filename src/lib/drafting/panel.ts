@@ -150,7 +150,8 @@ function waistNotches(copies: readonly PanelPlace[]): readonly Notch[] {
 /** The zip's end is marked on both edges of its seam: where the first panel begins and where the last one ends. */
 function zipNotches(copies: readonly PanelPlace[], { zipEnd, waistRadius, hemRadius }: PanelSize): readonly Notch[] {
 	const part = zipEnd / (hemRadius - waistRadius);
-	if (part <= 0 || part >= 1) return [];
+	// No zip, or one that reaches the hem: there is no end to mark.
+	if (part <= 0 || part >= 1 - 1e-9) return [];
 	return copies.flatMap(({ zip, first, copy }) =>
 		zip.map((edge): Notch => ({ edge, at: edge === first ? part : 1 - part, kind: 'single', marks: 'zip end', ...(copies.length > 1 && { copy }) }))
 	);
