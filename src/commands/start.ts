@@ -1,8 +1,8 @@
 // Builds where needed, opens the database, makes the first people, and lets requests in.
 import { readDemoLesson } from '../lib/server/demo-lesson.ts';
 import { useDatabase } from '../lib/server/database.ts';
+import { linksAtStart } from '../lib/server/first-run.ts';
 import { readSettings } from '../lib/server/settings.ts';
-import { openWayIn } from '../lib/server/way-in.ts';
 import { bodyLimit, openWeb, protocolHeader, type Handler, type Web } from '../lib/server/web.ts';
 import { buildIfNeeded } from './build.ts';
 import { openPlatform, root, type Opened } from './open.ts';
@@ -27,11 +27,11 @@ async function start(): Promise<void> {
 	const { sql } = opened.value;
 	stopWhenTold(web, opened.value);
 	useDatabase(sql);
-	const [app, wayIn] = await Promise.all([
-		loadApp(), openWayIn(sql, new Date(), settings.demo ? readDemoLesson(`${root}content/lessons`) : null)
+	const [app, links] = await Promise.all([
+		loadApp(), linksAtStart(sql, new Date(), settings.demo ? readDemoLesson(`${root}content/lessons`) : null)
 	]);
 	web.serve(app);
-	process.stdout.write(welcome(settings, wayIn));
+	process.stdout.write(welcome(settings, links));
 }
 
 /** The built app. Its settings are ours to give: an origin or a proxy's header from elsewhere would turn people away. */

@@ -1,8 +1,8 @@
 // What the person who starts the app reads.
 import { relative } from 'node:path';
+import type { StartLink } from '../lib/server/first-run.ts';
 import { hallAddresses } from '../lib/server/host.ts';
 import type { Settings } from '../lib/server/settings.ts';
-import type { WayIn } from '../lib/server/way-in.ts';
 
 /** Pairs in two columns, indented. */
 function columns(rows: readonly (readonly [string, string])[]): string {
@@ -17,22 +17,21 @@ function addresses({ host, port, tls, allowedHosts }: Settings): readonly (reado
 	return [['On this computer', at('localhost')], ...hall.map((name) => ['In the hall', at(name)] as const)];
 }
 
-export function welcome(settings: Settings, { first, teachers, demo }: WayIn): string {
+export function welcome(settings: Settings, links: readonly StartLink[]): string {
 	const pages = addresses(settings);
-	const link = (token: string): string => `${pages[0]![1]}/link/${token}`;
+	const at = (token: string): string => `${pages[0]![1]}/link/${token}`;
 	const parts = [`Skirtwright is open.\n\n${columns(pages)}`];
-	if (first) {
-		parts.push(`For the first teacher: open this link, then set your name and passphrase.\n\n  ${link(teachers[0]!.token)}\n`);
-	} else if (teachers.length > 0) {
-		parts.push(`Teachers without a passphrase yet come in by a link:\n\n${columns(teachers.map(({ name, token }) => [name, link(token)]))}`);
-	} else {
-		parts.push(`Sign in at ${pages[0]![1]}/sign-in with your name and passphrase.\n`);
-	}
+	const first = links.find(({ role }) => role === 'firstTeacher');
+	const demo = links.filter(({ role }) => role !== 'firstTeacher');
+	parts.push(first
+		? `For the first teacher: open this link, then set your name and passphrase.\n\n  ${at(first.token)}\n`
+		: `Sign in at ${pages[0]![1]}/sign-in with your name and passphrase.\n`);
 	if (demo.length > 0) {
-		parts.push(`To look round first, there is a demo class. Open each link in a window of its own.\n\n${columns(demo.map(({ name, role, token }) => [`${name}, ${role}`, link(token)]))}`);
+		parts.push(`To look round, there is a demo class. Open each link in a window of its own.\n\n${columns(demo.map(({ name, role, token }) => [`${name}, ${role}`, at(token)]))}`);
 	}
-	if (first || teachers.length > 0) parts.push('Each link works once, within a week.\n');
-	const where = settings.databaseUrl ? 'the database of DATABASE_URL' : relative(process.cwd(), settings.databaseFolder) || settings.databaseFolder;
+	if (links.length > 0) parts.push('Each link works once, within a week. The next start prints new ones.\n');
+	const near = relative(process.cwd(), settings.databaseFolder);
+	const where = settings.databaseUrl ? 'the database of DATABASE_URL' : near.startsWith('..') ? settings.databaseFolder : near;
 	parts.push(`The class’s records are in ${where}. To close, press Ctrl+C.\n`);
 	return `\n${parts.join('\n')}\n`;
 }
