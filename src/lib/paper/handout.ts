@@ -73,17 +73,30 @@ function writeTop(pages: Pages, draft: Draft, plan: MarkingPlan, { unit, bodyFig
 	pages.y = top - 22;
 	const { laid, scale } = diagram(draft, unit, (right - left) * 0.66, (top - bottom) * 0.52, [left, pages.y]);
 	pages.items.push(...laid.items);
-	const aside = left + Math.max(laid.width + 5, (right - left) * 0.52);
-	let y = pages.y - 6;
-	for (const [i, step] of markingSteps(draft, plan, unit).entries()) {
-		pages.items.push(word([aside, y], String(i + 1), 'heading', 12));
-		const said = prose([aside + 7, y], right - aside - 7, step, 'read', 10.5, 4.9);
-		pages.items.push(...said.items);
-		y = said.next - 2.4;
-	}
 	const under = pages.y - laid.height - 4;
 	pages.items.push(...key([left, under], `drawn at 1 : ${scale}`));
-	pages.y = Math.min(under - 4, y);
+	const steps = markingSteps(draft, plan, unit).map((text, i) => ({ text, number: i + 1 }));
+	// Steps stand beside the drawing, or under a wide one in two columns: whichever ends higher.
+	const aside = left + Math.max(laid.width + 5, (right - left) * 0.52);
+	const beside = stepColumn(steps, [aside, pages.y - 6], right - aside);
+	const half = Math.ceil(steps.length / 2);
+	const wide = (right - left - 9) / 2;
+	const [first, second] = [stepColumn(steps.slice(0, half), [left, under - 9], wide), stepColumn(steps.slice(half), [left + wide + 9, under - 9], wide)];
+	const besideEnds = Math.min(under - 4, beside.next);
+	const underEnds = Math.min(first.next, second.next);
+	pages.items.push(...(besideEnds >= underEnds ? beside.items : [...first.items, ...second.items]));
+	pages.y = Math.max(besideEnds, underEnds);
+}
+
+function stepColumn(steps: readonly { readonly text: string; readonly number: number }[], [x, top]: Point, wide: number): { items: readonly Item[]; next: number } {
+	const items: Item[] = [];
+	let y = top;
+	for (const { text, number } of steps) {
+		const said = prose([x + 7, y], wide - 7, text, 'read', 10.5, 4.9);
+		items.push(word([x, y], String(number), 'heading', 12), ...said.items);
+		y = said.next - 2.4;
+	}
+	return { items, next: y };
 }
 
 /** The largest of the round scales at which the drawing keeps to its place. */
@@ -178,8 +191,10 @@ function writeGate(pages: Pages, gate: HandoutOptions['gate']): void {
 	const height = (lines: readonly string[]): number => lines.length * 4.8 + 3;
 	const tallest = Math.max(...columns.map((column) => column.reduce((sum, lines) => sum + height(lines), 0)));
 	keep(pages, tallest + 22);
-	pages.items.push(ruleLine([left, pages.y - 2], [right, pages.y - 2]));
-	pages.y -= 3;
+	if (pages.y < pages.room.top) {
+		pages.items.push(ruleLine([left, pages.y - 2], [right, pages.y - 2]));
+		pages.y -= 3;
+	}
 	heading(pages, 'Ready to cut', tallest);
 	for (const [i, column] of columns.entries()) {
 		const x = left + i * (wide + 10);
@@ -226,7 +241,7 @@ function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: Handout
 	pages.y -= 4;
 }
 
-const STEP = 5.4;
+const STEP = 5;
 /** Every stage with a box for each of its steps, in two columns. A stage isn't parted unless it fills a column. */
 function writeStages(pages: Pages, stages: StageList): void {
 	if (!stages.length) return;
@@ -234,31 +249,36 @@ function writeStages(pages: Pages, stages: StageList): void {
 	const gap = 9;
 	const wide = (right - left - gap) / 2;
 	const lines = stages.map(({ steps }) => steps.map(({ title }) => breakLines(title, 'read', 9.5, wide - 7)));
-	const heights = lines.map((steps) => 12 + steps.reduce((sum, step) => sum + step.length * STEP, 0));
-	// All on one page if a page can hold them.
-	const needed = Math.max(...heights, heights.reduce((sum, h) => sum + h, 0) / 2 + Math.max(...heights) / 2) + 12;
-	if (pages.y - needed < bottom && needed < top - bottom) turnPage(pages);
-	heading(pages, 'The stages, a box for each step', 30);
-	const half = heights.reduce((sum, h) => sum + h, 0) / 2;
+	const heights = lines.map((steps) => 11.6 + steps.reduce((sum, step) => sum + step.length * STEP, 0));
+	// A page of their own, unless what is left of this one holds them all.
+	const all = heights.reduce((sum, h) => sum + h, 0);
+	if (pages.y - (all / 2 + Math.max(...heights) / 2 + 12) < bottom && pages.y < top) turnPage(pages);
+	heading(pages, 'The stages, a box for each step', 0);
 	let [column, start, y, filled] = [0, pages.y, pages.y, 0];
-	for (const [i, { title, minutes, waits }] of stages.entries()) {
-		const full = y - Math.min(heights[i]!, top - bottom) < bottom;
-		if (full || (column === 0 && filled > 0 && filled + heights[i]! / 2 > half)) {
-			if (column === 0) [column, y] = [1, start];
-			else if (full) {
-				turnPage(pages);
-				[column, start, y] = [0, pages.y, pages.y];
-			}
+	const nextColumn = (): void => {
+		if (column === 1) {
+			turnPage(pages);
+			start = pages.y;
 		}
+		[column, y] = [1 - column, start];
+	};
+	for (const [i, { title, minutes, waits }] of stages.entries()) {
+		if (column === 0 && filled > 0 && filled < all / 2 && filled + heights[i]! / 2 > all / 2) nextColumn();
+		// A stage that no column holds whole begins at the top of one and goes on in the next.
+		if (y - heights[i]! < bottom && y < start) nextColumn();
 		filled += heights[i]!;
-		const x = left + column * (wide + gap);
+		const x = (): number => left + column * (wide + gap);
 		pages.items.push(
-			ruleLine([x, y - 1], [x + wide, y - 1], 'sewn'), word([x, y - 6], `${i + 1}  ${title}`, 'labelStrong', 10),
-			word([x + wide, y - 6], `${minutes} min${waits ? `, rests ${waits} h` : ''}`, 'label', 8, 'end')
+			ruleLine([x(), y - 1], [x() + wide, y - 1], 'sewn'), word([x(), y - 6], `${i + 1}  ${title}`, 'labelStrong', 10),
+			word([x() + wide, y - 6], `${minutes} min${waits ? `, rests ${waits} h` : ''}`, 'label', 8, 'end')
 		);
 		y -= 11.6;
 		for (const step of lines[i]!) {
-			pages.items.push(tickBox([x, y - 0.6], 3.4), ...step.map((line, n) => word([x + 6, y - n * 4.4], line, 'read', 9.5)));
+			if (y - step.length * STEP < bottom - 2) {
+				nextColumn();
+				y -= 6;
+			}
+			pages.items.push(tickBox([x(), y - 0.6], 3.4), ...step.map((line, n) => word([x() + 6, y - n * 4.4], line, 'read', 9.5)));
 			y -= step.length * STEP;
 		}
 		pages.y = Math.min(pages.y, y);

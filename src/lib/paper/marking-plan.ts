@@ -1,5 +1,6 @@
 // Which tables a draft is marked out from: arcs from the corner, or from a chord where the corner is out of reach.
 import type { Draft } from '../drafting/draft.ts';
+import { shellPanels } from './diagrams/panel.ts';
 import { arcTable, ordinates } from './marking.ts';
 
 /** A table as it is printed: what each row says in mm, already read off the ruler. */
@@ -18,7 +19,7 @@ export interface PlannedTable {
 }
 export interface MarkingPlan {
 	readonly far: boolean;
-	/** Marked from the fold, or from the middle of a panel to both sides. */
+	/** Every panel lies on a fold: marked from it, or else from the panel's middle to both sides. */
 	readonly folded: boolean;
 	/** Half a panel's angle at the stitch lines. */
 	readonly half: number;
@@ -35,7 +36,7 @@ const REACH = 1500;
 export function markingPlan(draft: Draft, graduation: number): MarkingPlan {
 	const { figures: f, skirt } = draft;
 	const half = f.panelAngle / 2;
-	const folded = skirt.panels === 1;
+	const folded = shellPanels(draft.pieces).every((piece) => piece.fold !== null);
 	const seam = skirt.allowances.seam;
 	const far = f.cutHemRadius > REACH && half < Math.PI / 3;
 	const lines = [

@@ -10,16 +10,21 @@ export function markingSteps({ figures: f, skirt }: Draft, plan: MarkingPlan, un
 	const edge = skirt.panels > 1 ? 'seam' : 'back';
 	const both = plan.folded ? '' : ' Do both sides of the middle line.';
 	const walked = f.waistSeamGirth / skirt.panels / (plan.folded ? 2 : 1);
+	const start = !plan.folded
+		? `Draw a straight middle line for each of the ${skirt.panels} panels, along the grain.`
+		: skirt.panels > 1
+			? 'Front and back are marked alike. Fold the cloth for each, right sides together. The fold is the centre.'
+			: 'Fold the cloth, right sides together. The fold is the centre front.';
 	return [
-		plan.folded ? 'Fold the cloth, right sides together. The fold is the centre front.' : `Draw a straight middle line for each of the ${skirt.panels} panels, along the grain.`,
+		start,
 		...(plan.guides
 			? [
 				`The corner is out of reach. Draw two guide lines square to the ${middle}, ${n(plan.guides.apart)} apart. The upper one is for the waist cut line, the lower one for the hem.`,
 				`From the ${middle} measure out along a guide line, then straight down, and chalk a dot.${both}`,
 				plan.guides.waistBelow >= 0.5 ? `The waist stitch line has a guide line of its own, ${n(plan.guides.waistBelow)} below the upper one.` : 'The waist stitch line is measured from the upper guide line.'
 			]
-			: [cornerStep(plan, middle, seam, n), `From the corner measure down the ${middle}, then straight out, and chalk a dot at each mark of the waist tables.${both}`]),
-		`Join the dots: dashes for the stitch line, solid for the cut line. Walk the tape, on its edge, along the stitch line: ${n(walked)} from ${plan.folded ? 'fold to back' : 'seam to seam'}.`,
+			: [cornerStep(plan, middle, seam, n), `From the corner measure down the ${middle}, then straight out, and chalk a dot at each mark of the waist tables on the next sheet.${both}`]),
+		`Join the dots: dashes for the stitch line, solid for the cut line. Walk the tape, on its edge, along the stitch line: ${n(walked)} from ${plan.folded ? `fold to ${edge}` : 'seam to seam'}.`,
 		`Do the same for the hem. The last marks lie on the ${edge} cut line: join them. The stitch line runs ${seam} inside it.`,
 		'Stop. Read “Ready to cut” aloud with a second person. Then cut the solid lines.'
 	];

@@ -60,4 +60,4 @@ export function spellDate(date: string): string {
 
 const SHARES: readonly (readonly [number, string])[] = [[0.25, 'quarter circle'], [1 / 3, 'third of a circle'], [0.5, 'half circle'], [0.75, 'three-quarter circle'], [1, 'full circle'], [1.5, 'circle and a half'], [2, 'double circle']];
 /** A share of a circle in the trade's words, or as a number. */
-export const shareWords = (share: number): string => SHARES.find(([of]) => Math.abs(of - share) < 0.002)?.[1] ?? `${Number(share.toFixed(2))} of a circle`;
+export const shareWords = (share: number): string => SHARES.find(([of]) => Math.abs(of - share) < 0.002)?.[1] ?? `${Number(share.toFixed(2))} circle`;

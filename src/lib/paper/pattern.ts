@@ -14,21 +14,26 @@ export interface PatternOptions {
 	/** A class code and a learner's initial, never a name. */
 	readonly code: string;
 }
-/** A piece to print, and what else is cut from the same shape. */
+/** A piece to print, and what else is cut from the same sheets: along its cut line, or along its stitch line. */
 export interface PatternPiece {
 	readonly piece: Piece;
-	readonly also: readonly Piece[];
+	readonly also: readonly { readonly piece: Piece; readonly along: 'cut' | 'stitch' }[];
 }
 
 const CLOTHS = { shell: 'skirt cloth', lining: 'lining', interfacing: 'interfacing' } as const;
-/** Every shape of the draft once: interfacing cut like the band is said on the band, not printed again. */
+const shapeOf = ({ start, edges }: Outline): string => JSON.stringify([start, edges.map(({ end, centre, turn }) => [end, centre, turn])]);
+/** Every shape once: interfacing that follows a line of the band is said on the band, not printed again. */
 export function patternPieces(pieces: readonly Piece[]): readonly PatternPiece[] {
-	const shapes = new Map<string, Piece[]>();
+	const patterns: { piece: Piece; also: { piece: Piece; along: 'cut' | 'stitch' }[] }[] = [];
 	for (const piece of pieces) {
-		const shape = JSON.stringify([piece.cut, piece.stitch, piece.fold]);
-		shapes.set(shape, [...(shapes.get(shape) ?? []), piece]);
+		const shape = shapeOf(piece.cut);
+		const on = (along: 'cut' | 'stitch') => patterns.find((other) => shapeOf(other.piece[along]) === shape && shapeOf(other.piece.stitch) === shapeOf(piece.stitch));
+		const [same, within] = [on('cut'), on('stitch')];
+		if (same) same.also.push({ piece, along: 'cut' });
+		else if (within) within.also.push({ piece, along: 'stitch' });
+		else patterns.push({ piece, also: [] });
 	}
-	return [...shapes.values()].map(([piece, ...also]) => ({ piece: piece!, also }));
+	return patterns;
 }
 
 export function pieceTitle({ name, cloth }: Piece): string {
@@ -36,8 +41,9 @@ export function pieceTitle({ name, cloth }: Piece): string {
 	if (/^panel/.test(title) && cloth === 'shell') return title === 'panel' ? 'Skirt' : `Skirt ${title}`;
 	return title.charAt(0).toUpperCase() + title.slice(1);
 }
+const cutWords = ({ count, cloth, fold }: Piece): string => `cut ${count} in ${CLOTHS[cloth]}${fold ? ', on the fold' : ''}`;
 export const countWords = ({ piece, also }: PatternPiece): string =>
-	[piece, ...also].map((p) => `cut ${p.count} in ${CLOTHS[p.cloth]}${p.fold ? ', on the fold' : ''}`).join('; ');
+	[cutWords(piece), ...also.map((other) => `${cutWords(other.piece)}${other.along === 'stitch' ? ', along the stitch line' : ''}`)].join('; ');
 
 /** Middle down and half of it where it lies on a fold; a band as it is, along the sheet. */
 export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code }: PatternOptions): Drawing {
@@ -57,6 +63,9 @@ export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code
 	const [a, b] = [turn(from), turn(to)];
 	const middle = scale(add(a, b), 0.5);
 	shapes.push(...arrow(a, b, 'grain', true), words(middle, 'grain', 'label', { anchor: 'middle' }));
+	for (const { name, from, to } of piece.lines ?? []) {
+		shapes.push(line(turn(from), turn(to), 'fold'), words(turn(add(scale(from, 0.75), scale(to, 0.25))), name, 'small', { anchor: 'middle' }));
+	}
 	for (const { from, edge } of edgesOf(piece.stitch)) {
 		const inner = pointOn(from, edge, folded ? 0.3 : 0.5);
 		const says = edge.name === 'waist' ? 'waist stitch line' : edge.name === 'hem' ? 'hem fold line' : 'stitch line';
@@ -130,7 +139,7 @@ function notchShapes(notch: Notch, piece: Piece, folded: boolean, turn: (p: Poin
 	const angle = Math.atan2(q[1] - p[1], q[0] - p[0]);
 	return [
 		mark(notch.kind === 'double' ? 'doubleNotch' : 'notch', p, angle),
-		words(polar(p, distance(on, foot) + 5, angle), notch.marks, 'small', { anchor: 'middle' })
+		words(polar(p, distance(on, foot) + 5, angle), notch.copy === undefined ? notch.marks : `${notch.marks}, piece ${notch.copy} only`, 'small', { anchor: 'middle' })
 	];
 }
 /** Left of a counterclockwise edge. */

@@ -70,14 +70,15 @@ function inkedTiles(drawing: Drawing, grid: Grid): readonly Tile[] {
 	for (const cell of [...candidates.values()].sort((a, b) => a.row - b.row || a.column - b.column)) {
 		const box = cellBox(cell, grid);
 		const lines = drawing.shapes.flatMap((shape): readonly Item[] => {
-			if (shape.shape === 'path' && shape.line) {
-				const pen = shape.line;
-				return clipPath(turnPath(shape.path, grid.turned), box).map(({ path, run }) => ({ item: 'path', path, closed: false, pen, run }));
-			}
-			if (shape.shape === 'mark') return inkOf(shape, grid.turned, (corners) => clipConvex(corners, box), (path) => clipPath(path, box));
-			return [];
+			const pen = shape.shape === 'path' ? shape.line : null;
+			return shape.shape === 'path' && pen ? clipPath(turnPath(shape.path, grid.turned), box).map(({ path, run }) => ({ item: 'path', path, closed: false, pen, run })) : [];
 		});
-		if (lines.length) tiles.push({ cell, box, items: lines });
+		// A wedge's corner over a joint is no reason for a sheet.
+		if (!lines.length) continue;
+		const marks = drawing.shapes.flatMap((shape) =>
+			shape.shape === 'mark' ? inkOf(shape, grid.turned, (corners) => clipConvex(corners, box), (path) => clipPath(path, box)) : []
+		);
+		tiles.push({ cell, box, items: [...lines, ...marks] });
 	}
 	return tiles;
 }
