@@ -4,7 +4,8 @@ import type { Draft } from '../drafting/draft.ts';
 import type { Box } from './clip.ts';
 import { linePath } from './diagrams/shape.ts';
 import type { Drawing, Path } from './drawing.ts';
-import { cellBox, linesOf, turnPath } from './grid.ts';
+import { linesOf, pointsAlong, turnPath } from './grid.ts';
+import { textLength } from './letter.ts';
 import { pageOf, prose, roomOf, ruleLine, shareWords, word, type PageOptions, type Room } from './page.ts';
 import { countWords, pieceTitle, type PatternPiece } from './pattern.ts';
 import { PAPERS, type Item, type Pen, type Sheet } from './sheet.ts';
@@ -56,10 +57,28 @@ export function coverSheet(draft: Draft, pieces: readonly ShownPiece[], of: numb
 
 const KEY: readonly (readonly [Pen, string])[] = [['cut', 'cut line'], ['stitch', 'stitch line'], ['fold', 'fold of the cloth'], ['grain', 'grain'], ['trim', 'trim the sheet']];
 function key(left: number, y: number): readonly Item[] {
-	return KEY.flatMap(([pen, says], i): readonly Item[] => {
-		const x = left + i * 33;
-		return [ruleLine([x, y + 1.1], [x + 10, y + 1.1], pen), word([x + 11.5, y], says, 'label', 8)];
+	let x = left;
+	return KEY.flatMap(([pen, says]): readonly Item[] => {
+		const at = x;
+		x += 16 + textLength(says, 'label', 8);
+		return [ruleLine([at, y + 1.1], [at + 10, y + 1.1], pen), word([at + 11.5, y], says, 'label', 8)];
 	});
+}
+
+/** Where in a small sheet a number stands clearest of the lines drawn over it: nine places are looked at. */
+function clearest([x0, y0]: Point, [x1, y1]: Point, size: number, ink: readonly Point[]): Point {
+	const tall = (size * 25.4) / 72;
+	const half = tall * 0.6;
+	const near = ink.filter(([x, y]) => x >= x0 && x <= x1 && y >= y0 && y <= y1);
+	let [best, room]: [Point, number] = [[x0, y0], -1];
+	for (const fx of [0.5, 0.22, 0.78]) {
+		for (const fy of [0.5, 0.16, 0.84]) {
+			const [x, y]: Point = [x0 + (x1 - x0) * fx, y0 + (y1 - y0) * fy];
+			const clear = Math.min(3, ...near.map((p) => Math.hypot((p[0] - x) * (half / tall), p[1] - y)));
+			if (clear > room + 1e-9) [best, room] = [[x, y - tall * 0.34], clear];
+		}
+	}
+	return best;
 }
 
 /** Each piece small, with the sheets it lies on, set side by side at the largest scale that fits. */
@@ -90,12 +109,13 @@ function pageMap(pieces: readonly ShownPiece[], room: Room): readonly Item[] {
 		return maps.flatMap(({ title, lines, boxes, all, first }, i) => {
 			const [px, py] = places[i]!;
 			const put = ([mx, my]: Point): Point => [px + (mx - all.from[0]) * scale, py + (my - all.from[1]) * scale];
-			const small = Math.min(9, Math.max(5, (boxes[0]!.to[0] - boxes[0]!.from[0]) * scale));
+			const small = Math.min(8, Math.max(4.5, (boxes[0]!.to[0] - boxes[0]!.from[0]) * scale));
+			const ink = lines.flatMap((path) => pointsAlong(path, 6).map(put));
 			return [
 				word([px, py + (all.to[1] - all.from[1]) * scale + 2], title, 'labelStrong', 9),
 				...boxes.flatMap((box, n): readonly Item[] => [
 					{ item: 'path', path: linePath(put(box.from), put([box.to[0], box.from[1]]), put(box.to), put([box.from[0], box.to[1]])), closed: true, pen: 'rule' },
-					word(put([(box.from[0] + box.to[0]) / 2, (box.from[1] + box.to[1]) / 2]), String(first + n), 'label', small, 'middle')
+					word(clearest(put(box.from), put(box.to), small, ink), String(first + n), 'label', small, 'middle')
 				]),
 				...lines.map((path): Item => ({ item: 'path', path: movedPath(scaled(path, scale), [px - all.from[0] * scale, py - all.from[1] * scale]), closed: false, pen: 'rule' }))
 			];
