@@ -4,16 +4,16 @@ import type { Drafted } from '../draft.ts';
 import { cutAngle } from '../figures.ts';
 import { rulerMark, waistMoves } from '../ruler.ts';
 
-/** Each clip opens by about this, and ends this far from the stitch line, mm (common practice, no source). */
-const clipOpens = 3;
-const clipStops = 3;
+/** Clipped every 15 mm to 2 mm from the staystitching, which lies 2 to 3 mm from the stitch line (common practice, no source). */
+const clipEvery = 15;
+const clipStops = 5;
 
 export function waistChecks({ skirt, figures }: Drafted): readonly Check[] {
 	const { waistClip, waistSeamGirth, panelAngle, cutWaistRadius, waistRadius, sweepAngle } = figures;
 	const checks: Check[] = [];
 	const depth = skirt.allowances.waist - clipStops;
 	if (depth > 0) {
-		const clips = Math.max(1, Math.ceil(waistClip / clipOpens));
+		const clips = Math.ceil(waistSeamGirth / clipEvery);
 		const figures = { waistClip, clips, spacing: waistSeamGirth / clips, depth, allowance: skirt.allowances.waist };
 		checks.push({ code: 'waist-clip', severity: 'note', figures, waysOut: [] });
 	}

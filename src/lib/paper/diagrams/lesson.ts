@@ -4,7 +4,7 @@ import type { Drawing } from '../drawing.ts';
 import * as back from './back-seam.ts';
 import * as hem from './hem.ts';
 import * as marking from './marking.ts';
-import * as measuring from './measuring.ts';
+import { measuringDrawing } from './measuring.ts';
 import type { Unit } from './number.ts';
 import * as prepare from './prepare.ts';
 import { sectorDiagram } from './sector.ts';
@@ -49,10 +49,10 @@ const DRAWINGS = {
 	'hem-first-turn': hem.hemFirstTurn,
 	'hem-second-turn': hem.hemSecondTurn,
 	'thread-chain': hem.threadChain,
-	'measure-waist': measuring.measureWaist,
-	'measure-hip': measuring.measureHip,
-	'measure-waistToHip': measuring.measureWaistToHip,
-	'measure-length': measuring.measureLength
+	'measure-waist': ({ body }, unit) => measuringDrawing('waist', body.waist, unit),
+	'measure-hip': ({ body }, unit) => measuringDrawing('hip', body.hip, unit),
+	'measure-waistToHip': ({ body }, unit) => measuringDrawing('waistToHip', body.waistToHip, unit),
+	'measure-length': ({ skirt }, unit) => measuringDrawing('length', skirt.length, unit)
 } as const satisfies Record<string, Draw>;
 
 export type DrawingName = keyof typeof DRAWINGS;

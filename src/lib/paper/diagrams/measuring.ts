@@ -1,6 +1,6 @@
 // Measuring: the tape as a loop with its reading, or as a drop between two levels. The body is never drawn.
 import type { Point } from '../../drafting/geometry/point.ts';
-import type { Draft } from '../../drafting/draft.ts';
+import type { Measurement } from '../../drafting/body.ts';
 import type { Drawing, Path, Shape } from '../drawing.ts';
 import { numUnit, type Unit } from './number.ts';
 import { tape, WIDE } from './part.ts';
@@ -46,21 +46,20 @@ const taken = (mm: number | undefined, unit: Unit, at: Point, under?: string): r
 	mm === undefined ? [] : [words(at, numUnit(mm, unit), 'figure', { anchor: 'middle', ...(under ? { under } : {}) })];
 const spokenReading = (mm: number | undefined, unit: Unit): string => (mm === undefined ? '' : ` The one used reads ${numUnit(mm, unit)}.`);
 
-export function measureWaist({ body }: Draft, unit: Unit): Drawing {
-	return sheet(WIDE, 208, `The tape lies level in a loop where the band is to sit, over a narrow tape that has settled there. Read it where its end meets it.${spokenReading(body.waist, unit)}`, [
-		...level(112, 112), ...loop(122, 112), ...reading(122, 112), ...taken(body.waist, unit, [170, 172]), words([20, 14], 'where the band sits', 'label')
+function measureWaist(mm: number | undefined, unit: Unit): Drawing {
+	return sheet(WIDE, 208, `The tape lies level in a loop where the band is to sit, over a narrow tape that has settled there. Read it where its end meets it.${spokenReading(mm, unit)}`, [
+		...level(112, 112), ...loop(122, 112), ...reading(122, 112), ...taken(mm, unit, [170, 172]), words([20, 14], 'where the band sits', 'label')
 	]);
 }
 
-export function measureHip({ body }: Draft, unit: Unit): Drawing {
-	return sheet(WIDE, 232, `Two loops: the narrow waist tape above, and the tape level round the fullest part below it. Read it where its end meets it.${spokenReading(body.hip, unit)}`, [
+function measureHip(mm: number | undefined, unit: Unit): Drawing {
+	return sheet(WIDE, 232, `Two loops: the narrow waist tape above, and the tape level round the fullest part below it. Read it where its end meets it.${spokenReading(mm, unit)}`, [
 		stroke(oval([170, 206], 78, 14, 0, 2 * Math.PI), 'edge'), words([254, 200], 'waist', 'label', { under: 'tape' }),
-		...level(86, 118), ...loop(96, 118), ...reading(96, 118), ...taken(body.hip, unit, [170, 146]), words([6, 14], 'the fullest part', 'label')
+		...level(86, 118), ...loop(96, 118), ...reading(96, 118), ...taken(mm, unit, [170, 146]), words([6, 14], 'the fullest part', 'label')
 	]);
 }
 
-export function measureWaistToHip({ body }: Draft, unit: Unit): Drawing {
-	const depth = body.waistToHip;
+function measureWaistToHip(depth: number | undefined, unit: Unit): Drawing {
 	return sheet(WIDE, 262, `A tape hangs down the side from the waist tape to the hip tape.${spokenReading(depth, unit)}`, [
 		stroke(oval([140, 230], 84, 14, 0, 2 * Math.PI), 'edge'), stroke(oval([140, 44], 126, 18, 0, 2 * Math.PI), 'edge'),
 		tape(linePath([226, 230], [258, 44]), unit, [], (depth ?? 200) / 189), mark('dot', [226, 230]), mark('dot', [258, 44]),
@@ -69,12 +68,18 @@ export function measureWaistToHip({ body }: Draft, unit: Unit): Drawing {
 	]);
 }
 
-export function measureLength({ skirt }: Draft, unit: Unit): Drawing {
-	return sheet(WIDE, 296, `A tape hangs from the band's top edge down to the finished hem: ${numUnit(skirt.length, unit)}. The band is ${numUnit(skirt.band.depth, unit)} deep and sits above the waist line.`, [
+function measureLength(length: number | undefined, unit: Unit): Drawing {
+	return sheet(WIDE, 296, `A tape hangs from the band's top edge down to the finished hem. The band sits above the waist line.${spokenReading(length, unit)}`, [
 		area(linePath([70, 250], [150, 250], [196, 26], [24, 26]), 'rightSide', 'edge'), rect([70, 250], [150, 278], 'rightSide', 'edge'), line([24, 26], [196, 26], 'fold'),
-		tape(linePath([236, 278], [236, 26]), unit, [], skirt.length / 252),
+		tape(linePath([236, 278], [236, 26]), unit, [], (length ?? 600) / 252),
 		line([150, 278], [240, 278], 'construction'), line([196, 26], [240, 26], 'construction'), line([40, 250], [70, 250], 'stitch'),
-		words([110, 130], numUnit(skirt.length, unit), 'figure', { anchor: 'middle', under: 'finished' }), words([110, 258], 'band', 'label', { anchor: 'middle' }),
+		...taken(length, unit, [110, 130], 'finished'), words([110, 258], 'band', 'label', { anchor: 'middle' }),
 		words([0, 232], 'waist', 'label', { under: 'line' }), words([110, 36], 'hem', 'label', { anchor: 'middle' }), words([248, 6], 'to the hem', 'label'), words([262, 160], 'from the', 'label', { under: 'top edge' })
 	]);
 }
+
+const drawn: Readonly<Record<Measurement, (mm: number | undefined, unit: Unit) => Drawing>> = {
+	waist: measureWaist, hip: measureHip, waistToHip: measureWaistToHip, length: measureLength
+};
+/** How a measurement is taken, with the reading in use where there is one. */
+export const measuringDrawing = (measurement: Measurement, mm: number | undefined, unit: Unit): Drawing => drawn[measurement](mm, unit);

@@ -40,7 +40,7 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 		if (good(check)) return `${what}. It lies flat.`;
 		return check.severity === 'note' ? `${what}. Ease it with a gathering thread and steam.` : `${what}. That puckers: choose a narrow, rolled, bound or faced hem.`;
 	},
-	'waist-clip': ({ figures }, unit) => `The cut waist edge is ${fine(figures.waistClip, unit)} shorter than its stitch line. Staystitch, then clip ${fine(figures.depth, unit)} deep, ${figures.clips} times, about every ${fine(figures.spacing, unit)}.`,
+	'waist-clip': ({ figures }, unit) => `The cut waist edge is ${fine(figures.waistClip, unit)} shorter than its stitch line. Staystitch, then clip ${fine(figures.depth, unit)} deep, about every ${fine(figures.spacing, unit)}: ${figures.clips} clips.`,
 	'rounding-cost': ({ figures }, unit) => {
 		const moves = figures.waistMoves ?? 0;
 		return `A radius that is out by 1 mm makes the waist ${(figures.perMillimetre ?? 0).toFixed(1)} mm longer or shorter. Marked to the millimetre, ${Math.abs(moves) < 0.05 ? 'it stays as it is' : `it comes out ${Math.abs(moves).toFixed(1)} mm ${moves > 0 ? 'longer' : 'shorter'}`}.${unit === 'in' ? ' An eighth of an inch is about 3 mm.' : ''}`;

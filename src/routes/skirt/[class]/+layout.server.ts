@@ -33,7 +33,7 @@ export const load: LayoutServerLoad = async ({ locals, params, depends }) => {
 		mast: {
 			places: [
 				{ href: root, label: 'My skirt' }, { href: `${root}/measure`, label: 'Numbers' },
-				{ href: `${root}/draft`, label: 'Draft' }, { href: `${root}/paper`, label: 'Paper' }, { href: '/lessons', label: 'Lessons' }
+				{ href: `${root}/draft`, label: 'Draft' }, { href: `${root}/paper`, label: 'Paper' }
 			],
 			note: `${membership.name} · ${held.title}`
 		}

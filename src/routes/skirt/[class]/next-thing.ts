@@ -29,6 +29,7 @@ export function nextThing({ drafted, review, returned, where, stepTitle, atCutti
 	}
 	if (where.finished) return { title: 'Every step is ticked', why: 'Your skirt is finished. Wear it well.', button: 'Look back at the last stage', to: `/make/${where.last?.stage ?? ''}?whole` };
 	if (atCutting && review === 'not-asked') return { title: 'Ask to be cleared to cut', why: 'Read seven lines aloud with a second person. Then your teacher looks at your numbers.', button: 'Ready to cut?', to: '/gate' };
+	if (atCutting && review === 'asked') return { title: 'Waiting for your teacher', why: 'Your numbers are in the queue. Keep your shears down until then.', button: 'See where it stands', to: '/gate' };
 	const next = where.next;
 	const to = next ? `/make/${next.stage}?step=${next.step}` : '/measure';
 	return { title: stepTitle ?? 'Begin', why: where.last ? 'You left off here.' : 'The first step of your skirt.', button: where.last ? 'Go on' : 'Begin', to };

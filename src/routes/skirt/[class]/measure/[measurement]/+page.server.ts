@@ -1,7 +1,5 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { foldSkirt } from '$lib/class/skirt-state.ts';
-import { sampleDraft } from '$lib/lesson/sample.ts';
-import { lessonDrawing } from '$lib/paper/diagrams/lesson.ts';
 import { readEvents } from '$lib/server/log.ts';
 import { drawIds, sayInForm } from '../../said.server.ts';
 import { isMeasurement, readReadings, typedReadings } from '../reading-form.ts';
@@ -9,13 +7,9 @@ import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ params, parent }) => {
 	if (!isMeasurement(params.measurement)) error(404, 'There is no measurement at this address.');
-	const { root, mast, lesson } = await parent();
-	// The tape is drawn without anyone's numbers: the same for all.
-	const drawings = { cm: sampleDraft(lesson.style, 'cm'), in: sampleDraft(lesson.style, 'in') };
-	const name = `measure-${params.measurement}`;
+	const { root, mast } = await parent();
 	return {
 		measurement: params.measurement, ids: drawIds(2),
-		drawings: { cm: lessonDrawing(name, drawings.cm, { unit: 'cm' }), in: lessonDrawing(name, drawings.in, { unit: 'in' }) },
 		mast: { ...mast, back: { href: `${root}/measure`, label: 'Numbers' } }
 	};
 };
