@@ -31,7 +31,7 @@ export function rulerItems(unit: 'cm' | 'in', top: number, bottom: number): read
 	items.push({ item: 'text', at: [SPINE + 11.8, top - CHECK / 2], text: CHECK_WORDS, face: 'labelStrong', size: 8, anchor: 'middle', angle: Math.PI / 2 });
 	if (unit === 'in') {
 		const four = top - 4 * inch;
-		items.push(stroke([SPINE - 0.5, four], [SPINE + 7.6, four], 'cut'), { item: 'text', at: [SPINE + 8.4, four - 1.2], text: '4 in', face: 'labelStrong', size: 8 });
+		items.push(stroke([SPINE, four], [SPINE + 7.6, four], 'cut'), { item: 'text', at: [SPINE + 8.4, four - 1.2], text: '4 in', face: 'labelStrong', size: 8 });
 	}
 	return items;
 }

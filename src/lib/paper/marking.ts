@@ -100,7 +100,8 @@ export function ordinates(radius: number, chord: number, graduation: number): Or
 		let next = at + stand;
 		while (next > at + graduation && chordLeaves(radius, at, Math.min(next, half)) >= CHORD_ERROR) next -= graduation;
 		// A last stand a hair from the end helps nobody.
-		alongs.push(next > half - graduation ? half : next);
+		const toEnd = next >= half || (next > half - graduation && chordLeaves(radius, at, half) < CHORD_ERROR);
+		alongs.push(toEnd ? half : next);
 	}
 	const marks = alongs.map((along, i): Ordinate => {
 		const rise = Math.max(0, Math.sqrt(radius * radius - along * along) - low);
