@@ -5,11 +5,12 @@ import type { Box } from './clip.ts';
 import { linePath } from './diagrams/shape.ts';
 import type { Drawing, Path } from './drawing.ts';
 import { linesOf, pointsAlong, turnPath } from './grid.ts';
+import { movedPath } from './item-move.ts';
 import { textLength } from './letter.ts';
 import { pageOf, prose, roomOf, ruleLine, shareWords, word, type PageOptions, type Room } from './page.ts';
 import { countWords, pieceTitle, type PatternPiece } from './pattern.ts';
 import { PAPERS, type Item, type Pen, type Sheet } from './sheet.ts';
-import { movedPath, type Tiling } from './tile.ts';
+import type { Tiling } from './tile.ts';
 
 export interface ShownPiece {
 	readonly pattern: PatternPiece;

@@ -23,7 +23,7 @@ const GREYS: Readonly<Partial<Record<FillKind, number>>> = { rightSide: 0.95, wr
 export function drawingItems(drawing: Drawing, scale: number, at: Point): Laid {
 	const screen = screenAt(drawing, scale / INK);
 	const put = ([x, y]: Point): Point => [at[0] + x * INK, at[1] - y * INK];
-	const putPath = (path: Path): Path => ({ start: put(path.start), edges: path.edges.map((e) => ({ ...e, end: put(e.end), centre: e.centre && put(e.centre), turn: -e.turn })) });
+	const putPath = (path: Path): Path => ({ start: put(path.start), edges: path.edges.map((e) => ({ ...e, end: put(e.end), centre: e.centre && put(e.centre), turn: 0 - e.turn })) });
 	const items = screen.marks.flatMap((mark): readonly Item[] => {
 		const paths = (d: string): readonly ReadPath[] => readPathData(d).filter(({ path }) => path.edges.length > 0);
 		if (mark.kind === 'path') {

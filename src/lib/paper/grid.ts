@@ -60,7 +60,8 @@ export function within([x, y]: Point, corners: readonly Point[]): boolean {
 	return odd;
 }
 
-export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line ? [shape.path] : []));
+/** The lines that a sheet is printed for: all but those on a layer of their own (pattern.ts). */
+export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line && !shape.layer ? [shape.path] : []));
 export const cellAt = ([x, y]: Point, { corner, width, height }: Pick<Grid, 'corner' | 'width' | 'height'>): Cell => ({
 	column: Math.floor((x - corner[0]) / width), row: Math.ceil((corner[1] - y) / height) - 1
 });

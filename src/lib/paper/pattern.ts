@@ -62,7 +62,7 @@ export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code
 	const [from, to] = grainShown(piece, folded);
 	const [a, b] = [turn(from), turn(to)];
 	const middle = scale(add(a, b), 0.5);
-	shapes.push(...arrow(a, b, 'grain', true), words(middle, 'grain', 'label', { anchor: 'middle' }));
+	shapes.push(...onLayer('grain', [...arrow(a, b, 'grain', true), words(middle, 'grain', 'label', { anchor: 'middle', shift: [0, -7] })]));
 	for (const { name, from, to } of piece.lines ?? []) {
 		shapes.push(line(turn(from), turn(to), 'fold'), words(turn(add(scale(from, 0.75), scale(to, 0.25))), name, 'small', { anchor: 'middle' }));
 	}
@@ -93,6 +93,12 @@ export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code
 	};
 }
 
+/**
+ * What the tiler may treat apart: the `grain` may be moved along with its words, since any parallel line will do; the
+ * `bracket` at the fold is printed where sheets are, and is no reason for one.
+ */
+const onLayer = (layer: 'grain' | 'bracket', shapes: readonly Shape[]): readonly Shape[] => shapes.map((shape) => ({ ...shape, layer }));
+
 /** The fold, with arrows that point at it. */
 function foldLine(from: Point, to: Point): readonly Shape[] {
 	const length = distance(from, to);
@@ -101,8 +107,8 @@ function foldLine(from: Point, to: Point): readonly Shape[] {
 	const at = (d: number, x: number): Point => [from[0] + along[0] * d + x, from[1] + along[1] * d];
 	const [a, b] = [length * 0.12, length * 0.88];
 	return [
-		line(from, to, 'fold'), line(at(a, inset), at(b, inset), 'grain'),
-		...arrow(at(a, inset), at(a, 1)), ...arrow(at(b, inset), at(b, 1)),
+		line(from, to, 'fold'),
+		...onLayer('bracket', [line(at(a, inset), at(b, inset), 'measure'), ...arrow(at(a, inset), at(a, 1), 'measure'), ...arrow(at(b, inset), at(b, 1), 'measure')]),
 		words(at(length * 0.3, inset + 3), 'place on the fold', 'labelStrong', { anchor: 'middle', angle: Math.PI / 2 })
 	];
 }

@@ -5,11 +5,12 @@ import type { Point } from '../drafting/geometry/point.ts';
 import { rulerItems } from './check-line.ts';
 import { clipConvex, clipPath, type Box } from './clip.ts';
 import { linePath } from './diagrams/shape.ts';
-import type { Drawing, Path } from './drawing.ts';
+import type { Drawing } from './drawing.ts';
 import { cellBox, fewestSheets, turnPath, windowOf, type Cell, type Grid } from './grid.ts';
 import { inkOf } from './ink-mark.ts';
+import { moved } from './item-move.ts';
 import { MARGIN, sheetOf, type Item, type PaperName, type Sheet } from './sheet.ts';
-import { placeWords } from './word-place.ts';
+import { placeBlocks } from './block-place.ts';
 
 export interface Tile {
 	/** From the pattern's upper left, from 0. */
@@ -28,7 +29,7 @@ export interface Tiling {
 export function tileDrawing(drawing: Drawing, paper: PaperName): Tiling {
 	const grid = fewestSheets(drawing, paper);
 	const inked = inkedTiles(drawing, grid);
-	const words = placeWords(drawing, grid, inked.map(({ box }) => box));
+	const words = placeBlocks(drawing, grid, inked.map(({ box }) => box));
 	const [top, left] = [Math.min(...inked.map((t) => t.cell.row)), Math.min(...inked.map((t) => t.cell.column))];
 	const tiles = inked.map(({ cell, box, items }, i) => ({ cell: { row: cell.row - top, column: cell.column - left }, box, items: [...items, ...words[i]!] }));
 	return { paper, grid, tiles };
@@ -69,16 +70,15 @@ function inkedTiles(drawing: Drawing, grid: Grid): readonly Tile[] {
 	const tiles: Tile[] = [];
 	for (const cell of [...candidates.values()].sort((a, b) => a.row - b.row || a.column - b.column)) {
 		const box = cellBox(cell, grid);
-		const lines = drawing.shapes.flatMap((shape): readonly Item[] => {
+		const cut = (layer: string | undefined): readonly Item[] => drawing.shapes.flatMap((shape): readonly Item[] => {
+			if (shape.layer !== layer) return [];
+			if (shape.shape === 'mark') return inkOf(shape, grid.turned, (corners) => clipConvex(corners, box), (path) => clipPath(path, box));
 			const pen = shape.shape === 'path' ? shape.line : null;
 			return shape.shape === 'path' && pen ? clipPath(turnPath(shape.path, grid.turned), box).map(({ path, run }) => ({ item: 'path', path, closed: false, pen, run })) : [];
 		});
-		// A wedge's corner over a joint is no reason for a sheet.
-		if (!lines.length) continue;
-		const marks = drawing.shapes.flatMap((shape) =>
-			shape.shape === 'mark' ? inkOf(shape, grid.turned, (corners) => clipConvex(corners, box), (path) => clipPath(path, box)) : []
-		);
-		tiles.push({ cell, box, items: [...lines, ...marks] });
+		const items = cut(undefined);
+		// A wedge's corner over a joint, or the bracket at the fold, is no reason for a sheet.
+		if (items.some((item) => item.item === 'path' && item.run !== undefined)) tiles.push({ cell, box, items: [...items, ...cut('bracket')] });
 	}
 	return tiles;
 }
@@ -118,9 +118,3 @@ function joints({ row, column }: Cell, numberAt: (row: number, column: number) =
 		return items;
 	});
 }
-
-const shift = ([x, y]: Point, [dx, dy]: Point): Point => [x + dx, y + dy];
-export const movedPath = (path: Path, by: Point): Path => ({
-	start: shift(path.start, by), edges: path.edges.map((e) => ({ ...e, end: shift(e.end, by), centre: e.centre && shift(e.centre, by) }))
-});
-export const moved = (item: Item, by: Point): Item => (item.item === 'text' ? { ...item, at: shift(item.at, by) } : { ...item, path: movedPath(item.path, by) });

@@ -1,8 +1,11 @@
-// Finds a place for each word of a tiled pattern: whole, on one sheet that carries lines, inside its piece, off its lines.
+// Finds a place for each block of words of a tiled pattern, and for its grain: whole, on one sheet that carries lines,
+// inside its piece, off its lines.
 import type { Point } from '../drafting/geometry/point.ts';
-import type { Box } from './clip.ts';
-import type { Drawing, Label, Voice } from './drawing.ts';
-import { linesOf, pointsAlong, turnPath, turnPoint, within, type Grid } from './grid.ts';
+import { boxOf, type Box } from './clip.ts';
+import type { Drawing, Label, Shape, Voice } from './drawing.ts';
+import { pointsAlong, turnPath, turnPoint, within, type Grid } from './grid.ts';
+import { inkOf } from './ink-mark.ts';
+import { moved, movedPath } from './item-move.ts';
 import { textLength } from './letter.ts';
 import { INK } from './pen.ts';
 import type { Face, Item } from './sheet.ts';
@@ -35,23 +38,45 @@ const overlap = (a: Box, b: Box): boolean => a.from[0] < b.to[0] && b.from[0] < 
 const holds = (box: Box, [x, y]: Point): boolean => x > box.from[0] && x < box.to[0] && y > box.from[1] && y < box.to[1];
 const at = (box: Box, [x, y]: Point): Box => ({ from: [box.from[0] + x, box.from[1] + y], to: [box.to[0] + x, box.to[1] + y] });
 
-/** The words for each of the boxes (the sheets' windows in the turned drawing), in its mm. */
-export function placeWords(drawing: Drawing, grid: Grid, boxes: readonly Box[]): readonly (readonly Item[])[] {
-	const out: Item[][] = boxes.map(() => []);
-	const ink = linesOf(drawing).flatMap((path) => pointsAlong(turnPath(path, grid.turned), 2));
-	const pieces = drawing.shapes.flatMap((s) => (s.shape === 'path' && s.fill === 'paper' ? [pointsAlong(turnPath(s.path, grid.turned), 8)] : []));
-	const taken: Box[] = [];
+/** What moves as one: words that ask for the same place, or the grain with its arrow heads and its word. */
+interface Block {
+	readonly wanted: Point;
+	readonly labels: readonly TextLabel[];
+	readonly shapes: readonly Shape[];
+}
+function blocksOf(drawing: Drawing): readonly Block[] {
+	const grain = drawing.shapes.filter((shape) => shape.layer === 'grain');
 	const blocks = new Map<string, TextLabel[]>();
 	for (const shape of drawing.shapes) if (shape.shape === 'text') blocks.set(shape.at.join(), [...(blocks.get(shape.at.join()) ?? []), shape]);
-	// Words that belong to a line or a mark come before the block that may stand anywhere.
-	for (const labels of [...blocks.values()].sort((a, b) => a.length - b.length)) {
-		const turnedLabels = labels.map((label) => (grid.turned && label.angle ? { ...label, angle: 0 } : label));
-		const wanted = turnPoint(labels[0]!.at, grid.turned);
-		const size = room(turnedLabels);
+	const all = [...blocks.values()].map((labels): Block => ({
+		wanted: labels[0]!.at, labels, shapes: labels[0]!.layer === 'grain' ? grain.filter((shape) => shape.shape !== 'text') : []
+	}));
+	// Words that belong to a line or a mark come before what may stand anywhere.
+	return all.sort((a, b) => a.labels.length + a.shapes.length - b.labels.length - b.shapes.length);
+}
+
+/** The blocks for each of the boxes (the sheets' windows in the turned drawing), in its mm. */
+export function placeBlocks(drawing: Drawing, grid: Grid, boxes: readonly Box[]): readonly (readonly Item[])[] {
+	const out: Item[][] = boxes.map(() => []);
+	const fixed = drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line && shape.layer !== 'grain' ? [shape.path] : []));
+	const ink = fixed.flatMap((path) => pointsAlong(turnPath(path, grid.turned), 2));
+	const pieces = drawing.shapes.flatMap((s) => (s.shape === 'path' && s.fill === 'paper' ? [pointsAlong(turnPath(s.path, grid.turned), 8)] : []));
+	const taken: Box[] = [];
+	for (const block of blocksOf(drawing)) {
+		const labels = block.labels.map((label) => (grid.turned && label.angle ? { ...label, angle: 0 } : label));
+		const wanted = turnPoint(block.wanted, grid.turned);
+		const lines = block.shapes.flatMap((shape) => (shape.shape === 'path' ? [turnPath(shape.path, grid.turned)] : []));
+		const size = around([room(labels), ...(lines.length ? [padded(at(boxOf(lines), [-wanted[0], -wanted[1]]))] : [])]);
 		const place = nearestFree(wanted, size, boxes, ink, pieces, taken);
 		taken.push(at(size, place.at));
-		for (const { text, voice, shift = [0, 0], anchor, angle } of turnedLabels) {
-			out[place.sheet]!.push({
+		const by: Point = [place.at[0] - wanted[0], place.at[1] - wanted[1]];
+		const put = out[place.sheet]!;
+		for (const path of lines) put.push({ item: 'path', path: movedPath(path, by), closed: false, pen: 'grain', run: 0 });
+		for (const shape of block.shapes) {
+			if (shape.shape === 'mark') put.push(...inkOf(shape, grid.turned, (corners) => corners, (path) => [{ path, run: 0 }]).map((item) => moved(item, by)));
+		}
+		for (const { text, voice, shift = [0, 0], anchor, angle } of labels) {
+			put.push({
 				item: 'text', at: [place.at[0] + shift[0] * INK, place.at[1] - shift[1] * INK], text, ...VOICES[voice],
 				...(anchor && { anchor }), ...(angle && { angle })
 			});
@@ -59,6 +84,12 @@ export function placeWords(drawing: Drawing, grid: Grid, boxes: readonly Box[]):
 	}
 	return out;
 }
+
+const around = (boxes: readonly Box[]): Box => ({
+	from: [Math.min(...boxes.map((b) => b.from[0])), Math.min(...boxes.map((b) => b.from[1]))], to: [Math.max(...boxes.map((b) => b.to[0])), Math.max(...boxes.map((b) => b.to[1]))]
+});
+/** An arrow head is wider than its line. */
+const padded = ({ from, to }: Box): Box => ({ from: [from[0] - 2.5, from[1] - 2.5], to: [to[0] + 2.5, to[1] + 2.5] });
 
 /** Nothing within this of a window's side: match marks and their words stand there. */
 const SIDE = 5;
