@@ -63,6 +63,7 @@ GET /skirt/[class]/gate hl
 POST /skirt/[class]/gate hl
 GET /skirt/[class]/make/[part] hl
 POST /skirt/[class]/make/[part] hl
+GET /skirt/[class]/log hl
 POST /skirt/[class]/log hl
 GET /skirt/[class]/card hl
 POST /skirt/[class]/card hl

@@ -47,7 +47,7 @@ export const routes: Readonly<Record<string, Needs>> = {
 	'/skirt/[class]/draft': { GET: readMine, POST: writeMine },
 	'/skirt/[class]/gate': { GET: readMine, POST: own({ resource: 'clearance', action: 'ask' }) },
 	'/skirt/[class]/make/[part]': myProgress,
-	'/skirt/[class]/log': { POST: own({ resource: 'progress', action: 'write' }) },
+	'/skirt/[class]/log': { GET: readMine, POST: own({ resource: 'progress', action: 'write' }) },
 	'/skirt/[class]/card': { GET: own({ resource: 'card', action: 'print' }), POST: own({ resource: 'card', action: 'print' }) },
 	'/skirt/[class]/paper': { GET: readMine },
 	'/skirt/[class]/paper/handout.pdf': { GET: readMine },

@@ -15,7 +15,11 @@ export interface OwnPage {
 	readonly changedHere: boolean;
 	readonly review: ReviewState;
 	readonly unsent: UnsentQueue;
+	/** Whether her numbers are enough to draft from, as the server last said. */
+	readonly drafted: boolean;
 	readonly say: (body: EventBody) => Promise<void>;
+	/** Reads the log again. Without an answer the page stays as it is: loading it again would leave it, and what is half typed would go. */
+	readonly look: () => Promise<void>;
 }
 
 const [getOwnPage, setContext] = createContext<OwnPage>();
@@ -24,11 +28,23 @@ export { getOwnPage };
 /** What changes the cut: said here, it voids a clearance before the server has heard of it. */
 const cuts: readonly EventBody['kind'][] = ['reading', 'choice'];
 
-export function setOwnPage(data: () => LayoutData, onkept: () => void): OwnPage {
+export function setOwnPage(data: () => LayoutData): OwnPage {
 	const { memberId, held } = data();
-	const unsent = createUnsent({ classId: held.id, memberId, seen: () => foldSkirt(data().events).counter, onkept });
+	/** Read since the page's own data came. */
+	let read = $state.raw<{ readonly log: LayoutData['log']; readonly over: LayoutData['log'] } | null>(null);
+	const log = $derived(read?.over === data().log ? read.log : data().log);
+	let looks = 0;
+	async function look(): Promise<void> {
+		const mine = ++looks;
+		const over = data().log;
+		const response = await fetch(`${data().root}/log`, { signal: AbortSignal.timeout(20_000) }).catch(() => null);
+		if (!response?.ok || response.redirected) return;
+		const found = (await response.json().catch(() => null)) as LayoutData['log'] | null;
+		if (found && mine === looks) read = { log: found, over };
+	}
+	const unsent = createUnsent({ classId: held.id, memberId, seen: () => foldSkirt(log.events).counter, onkept: () => void look() });
 	const here = $derived(unsent.said.filter(({ refused }) => !refused));
-	const events = $derived<readonly LoggedEvent[]>([...data().events, ...here.map((event) => ({ ...event, by: memberId }))]);
+	const events = $derived<readonly LoggedEvent[]>([...log.events, ...here.map((event) => ({ ...event, by: memberId }))]);
 	const state = $derived(foldSkirt(events));
 	const where = $derived(whereIs(data().lesson.stages, state));
 	const unit = $derived(state.unit ?? data().held.rules.unit);
@@ -36,7 +52,7 @@ export function setOwnPage(data: () => LayoutData, onkept: () => void): OwnPage 
 	const changedHere = $derived(waiting.some(({ body }) => cuts.includes(body.kind)));
 	const review = $derived.by((): ReviewState => {
 		if (waiting.some(({ body }) => body.kind === 'ask')) return 'asked';
-		return changedHere && (data().review === 'cleared' || data().review === 'differs') ? 'void' : data().review;
+		return changedHere && (log.review === 'cleared' || log.review === 'differs') ? 'void' : log.review;
 	});
 	const own: OwnPage = {
 		get state() { return state; },
@@ -44,8 +60,10 @@ export function setOwnPage(data: () => LayoutData, onkept: () => void): OwnPage 
 		get unit() { return unit; },
 		get changedHere() { return changedHere; },
 		get review() { return review; },
+		get drafted() { return log.drafted; },
 		unsent,
-		say: unsent.add
+		say: unsent.add,
+		look
 	};
 	setContext(own);
 	return own;

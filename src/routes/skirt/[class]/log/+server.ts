@@ -1,6 +1,7 @@
 import { error, json } from '@sveltejs/kit';
 import { appendEvents } from '$lib/server/log.ts';
 import { readJson } from '$lib/server/request.ts';
+import { readOwnLog } from '../own-log.server.ts';
 import type { RequestHandler } from './$types';
 
 /** Takes a device's events: `{events}` → `{kept: ids}`, after commit. */
@@ -12,3 +13,6 @@ export const POST: RequestHandler = async ({ request, locals: { sql, asker, memb
 	const said = await appendEvents(sql, asker, membership.memberId, events);
 	return said.ok ? json(said.value) : json({ issues: said.issues }, { status: 400 });
 };
+
+/** The log as it stands now: `{events, review, drafted}`. */
+export const GET: RequestHandler = async ({ locals, params }) => json((await readOwnLog(locals, params.class)).log);

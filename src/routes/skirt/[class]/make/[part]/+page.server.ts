@@ -10,8 +10,7 @@ import { drawIds, sayInForm } from '../../said.server.ts';
 import { stepAfter } from '../step-order.ts';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = async ({ locals: { sql, asker, membership }, params, parent, depends }) => {
-	depends('skirt:log');
+export const load: PageServerLoad = async ({ locals: { sql, asker, membership }, params, parent }) => {
 	const { root, mast, lesson: { stages } } = await parent();
 	if (!asker || !membership) error(404);
 	const [held, events] = await Promise.all([readClass(sql, asker, params.class), readEvents(sql, asker, membership.memberId)]);
