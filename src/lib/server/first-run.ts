@@ -13,7 +13,7 @@ export interface StartLink {
 }
 
 /** Any number that nothing else locks. */
-const lock = 4_711_150_802;
+const lock = 4_711_150_803;
 
 /**
  * Makes the first teacher, and the demo class if there is a lesson to hold it on, unless somebody is here already.
