@@ -14,6 +14,8 @@ export default {
 	],
 	kit: {
 		adapter: adapter(),
+		// A page that isn't there is shown at whatever address was asked for: its parts are found from the root.
+		paths: { relative: false },
 		csp: {
 			mode: 'nonce',
 			directives: {

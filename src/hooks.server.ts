@@ -60,8 +60,9 @@ async function refuseEntry(event: RequestEvent): Promise<Response | null> {
 	// She has asked to join and waits to be let in: the front page says so.
 	if (looks && locals.membership?.status === 'asked') redirect(303, '/');
 	if (looks && !event.isDataRequest && !event.isSubRequest) {
-		// SvelteKit answers an error thrown here with a bare page; a page that doesn't exist gives the full one.
-		const page = await event.fetch('/not-here');
+		// SvelteKit answers an error thrown here with a bare page; a lesson that doesn't exist gives the full one. (An address
+		// of no route would be asked for over the network, and come back with the headers of that.)
+		const page = await event.fetch('/lessons/not-here');
 		return new Response(page.body, { status: 404, headers: page.headers });
 	}
 	error(404);
