@@ -41,7 +41,7 @@ describe('the sector diagram', () => {
 	it('writes the four radii of the half circle on the ruler, to a millimetre', () => {
 		const words = layOut(sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'half' })).words.map((w) => w.text);
 		// 740 / π = 235.55; less 15; plus 580; plus 20 (circle geometry)
-		expect(words).toEqual(expect.arrayContaining(['22.1', '23.6', '81.6', '83.6', 'zip ends, 20.0', 'place on the fold', 'grain']));
+		expect(words).toEqual(expect.arrayContaining(['22.1', '23.6', '81.6', '83.6', 'zip ends, 20.5', 'place on the fold', 'grain']));
 	});
 	it('writes inches to an eighth', () => {
 		const words = layOut(sectorDiagram(sampleDraft(), { unit: 'in', layout: 'half' })).words.map((w) => w.text);
@@ -49,7 +49,7 @@ describe('the sector diagram', () => {
 	});
 	it('speaks every figure in its text alternative', () => {
 		const { alt } = sectorDiagram(sampleDraft(), { unit: 'cm', layout: 'half' });
-		for (const figure of ['22.1', '23.6', '81.6', '83.6', '20.0']) expect(alt).toContain(figure);
+		for (const figure of ['22.1', '23.6', '81.6', '83.6', '20.5']) expect(alt).toContain(figure);
 	});
 	it('draws the earlier draft as it was, with its figure', () => {
 		const drawing = sectorDiagram(sampleDraft({ length: 660 }), { unit: 'cm', layout: 'half', before: sampleDraft() });

@@ -31,7 +31,7 @@ export interface Figures {
 	readonly openingBelowSeam: number;
 	/** The zip to buy: the least shop length that is not under the opening. */
 	readonly zipLength: number;
-	/** Where the seam starts below the waist line: the zip's bottom stop. */
+	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down; 0 without a zip. */
 	readonly zipEndBelowSeam: number;
 	readonly panelAngle: number;
 	readonly panelCutArea: number;

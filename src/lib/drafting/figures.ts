@@ -1,7 +1,7 @@
 // Every figure of a flared skirt in closed form (drafting by sectors: circle geometry). Millimetres and radians.
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
-import { openingBelow, zipFor } from './opening.ts';
+import { openingBelow, topStop, zipFor } from './opening.ts';
 import type { FlaredSkirt } from './skirt.ts';
 
 /** The whole sweep at the stitch lines for a share of a full circle. */
@@ -48,7 +48,7 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 		bandCutDepth: 2 * skirt.band.depth + 2 * allowances.waist,
 		openingBelowSeam,
 		zipLength: zip.length,
-		zipEndBelowSeam: Math.min(zip.length, skirtLength),
+		zipEndBelowSeam: zip.length > 0 ? Math.min(zip.length + topStop, skirtLength) : 0,
 		panelAngle,
 		panelCutArea: cutArea(panelAngle, cutWaistRadius, cutHemRadius, allowances.seam),
 		panelWaistCutLength: cutWaistRadius * cutAngle(panelAngle, cutWaistRadius, allowances.seam),

@@ -6,6 +6,9 @@ export const shopZips: Readonly<Record<'cm' | 'in', readonly number[]>> = {
 	in: [4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 22].map((inches) => inches * 25.4)
 };
 
+/** How far below the waist line a zip's top stop is set, mm (common practice, no source). */
+export const topStop = 5;
+
 /**
  * The least opening below the waist seam, mm, that lets `hip` (its ease included) through cloth that doesn't stretch.
  * Every closed loop of cloth round the opened waist passes the slit's end, and the shortest is a taut string: tangent,

@@ -1,5 +1,7 @@
 // The figures that a lesson may show in a sentence: each a pure function from the reader's draft to millimetres.
 import type { Draft } from '../drafting/draft.ts';
+import { topStop } from '../drafting/opening.ts';
+import { liningBelowZip } from '../drafting/seams.ts';
 
 type Of = (draft: Draft) => number | undefined;
 
@@ -46,9 +48,11 @@ export const figures = {
 	bandCutDepth: ({ figures }) => figures.bandCutDepth,
 	openingBelowSeam: ({ figures }) => figures.openingBelowSeam,
 	zipLength: ({ figures }) => figures.zipLength,
+	/** From the waist line down to the zip's top stop. */
+	topStop: () => topStop,
 	zipEndBelowSeam: ({ figures }) => figures.zipEndBelowSeam,
-	/** The lining's opening ends 15 mm below the zip's (common practice, no source), or lower where it must. */
-	liningOpening: ({ figures }) => Math.max(figures.zipEndBelowSeam + 15, figures.liningOpeningBelowSeam ?? 0),
+	/** The lining's opening ends below the zip's, or lower where it must; none where there is no zip. */
+	liningOpening: ({ figures }) => (figures.zipEndBelowSeam > 0 ? Math.max(figures.zipEndBelowSeam + liningBelowZip, figures.liningOpeningBelowSeam ?? 0) : 0),
 	liningShorterBy: ({ skirt }) => skirt.lining?.shorterBy,
 	liningHemRadius: ({ figures }) => figures.liningHemRadius,
 	liningCutHemRadius: ({ figures, skirt }) => (figures.liningHemRadius === undefined ? undefined : figures.liningHemRadius + skirt.hem)

@@ -1,6 +1,8 @@
 // The centre back: interfacing and neatening before it, the seam, the zip, the lining's opening.
 import type { Point } from '../../drafting/geometry/point.ts';
 import type { Draft } from '../../drafting/draft.ts';
+import { topStop } from '../../drafting/opening.ts';
+import { figureOf } from '../../lesson/figure.ts';
 import type { Drawing, FillKind, Shape } from '../drawing.ts';
 import { num, numUnit, small, type Unit } from './number.ts';
 import { goesOn, iron, lens, pin, teeth, WIDE, zigzag, zip } from './part.ts';
@@ -65,7 +67,7 @@ export function pressOpen({ skirt, figures }: Draft, unit: Unit): Drawing {
 }
 
 export function zipTack({ figures }: Draft, unit: Unit): Drawing {
-	const [end, gap] = [numUnit(figures.zipEndBelowSeam, unit), small(5, unit)];
+	const [end, gap] = [numUnit(figures.zipEndBelowSeam, unit), small(topStop, unit)];
 	return sheet(WIDE, 380, `The zip lies face down with its teeth on the seam. Its top stop is ${gap} below the waist line, its bottom stop meets the mark at ${end}. Tack down both tapes.`, [
 		...opened(196, 98, 34, 356), goesOn([0, 0], [196, 0]), line([98, 356], [98, 0], 'stitch'), line([0, 326], [196, 326], 'stitch'),
 		...zip(98, 312, 96), onTape(line([87, 318], [87, 90], 'tack')), onTape(line([109, 318], [109, 90], 'tack')),
@@ -108,16 +110,15 @@ export function zipOpen({ figures }: Draft, unit: Unit): Drawing {
 	]);
 }
 
-export function liningOpening({ figures, skirt }: Draft, unit: Unit): Drawing {
-	// 15 mm below the zip's end, or lower where a lining of less flare needs it (common practice, no source).
-	const open = Math.max(figures.zipEndBelowSeam + 15, figures.liningOpeningBelowSeam ?? 0);
+export function liningOpening(draft: Draft, unit: Unit): Drawing {
+	const open = figureOf('liningOpening', draft) ?? 0;
 	return sheet(WIDE, 310, `The lining's back seam is sewn from ${numUnit(open, unit)} below the waist line to the hem. Above it both edges are pressed back, ${small(10, unit)} apart.`, [
 		...opened(200, 100, 30, 280, 'lining'), goesOn([0, 0], [200, 0]), area(linePath([92, 280], [108, 280], [108, 100], [100, 92], [92, 100]), 'paper', 'edge'),
 		line([100, 92], [100, 0], 'stitch', true), line([0, 254], [92, 254], 'stitch'), line([108, 254], [200, 254], 'stitch'),
 		...measured([92, 292], [108, 292]), words([116, 287], `${small(10, unit)} apart`, 'label'), ...height(216, 254, 92, numUnit(open, unit), 'stays open', 180),
 		words([8, 230], 'lining', 'label'), words([8, 200], 'wrong', 'label', { under: 'side' }), words([54, 64], 'sew', 'labelStrong', { anchor: 'end' }),
 		words([216, 60], 'backstitch at', 'labelStrong', { under: 'the mark' }), line([104, 92], [210, 66], 'fine'),
-		...(skirt.zipAt === 'centreBack' ? [] : [words([216, 16], 'left side', 'label')])
+		...(draft.skirt.zipAt === 'centreBack' ? [] : [words([216, 16], 'left side', 'label')])
 	]);
 }
 
