@@ -65,7 +65,7 @@ test('Every figure and every sum is a number on any body', () => {
 			if (mm === undefined) expect(['hip', 'hipWithEase', 'waistToHip']).toContain(name);
 			else expect(Number.isFinite(mm) && mm >= 0, `${name} is ${mm}`).toBe(true);
 		}
-		for (const name of workingNames) expect(workingOf(name, draft)?.mm).toBe(figureOf(name, draft));
+		for (const name of workingNames) expect([undefined, figureOf(name, draft)]).toContain(workingOf(name, draft)?.mm);
 	}), { numRuns: 300 });
 });
 
@@ -84,7 +84,12 @@ test('Each sum adds up to its figure', () => {
 	fc.assert(fc.property(body, (measured) => {
 		const draft = draftOf(measured, 'cm');
 		for (const name of workingNames) {
-			const working = workingOf(name, draft)!;
+			const working = workingOf(name, draft);
+			// Only the hip and the zip may have no sum; the rest always do.
+			if (!working?.tokens.length) {
+				expect(['hipWithEase', 'openingBelowSeam', 'zipLength', 'zipEndBelowSeam']).toContain(name);
+				continue;
+			}
 			// 3.14 for π is 0.05 % out; the sum is what a person would write down.
 			const worked = workOut(working.tokens, (token) => ('mm' in token ? token.mm : 'number' in token ? Number(token.number) : NaN));
 			expect(Math.abs(worked - working.mm) / working.mm).toBeLessThan(0.001);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { workOut, writeWorking, type Token } from '../../src/lib/lesson/working.ts';
+import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
+import { workingOf, workOut, writeWorking, type Token } from '../../src/lib/lesson/working.ts';
 
 const value = (token: Token) => ('mm' in token ? token.mm : 'number' in token ? Number(token.number) : NaN);
 const mm = (mm: number): Token => ({ mm, is: 'a length' });
@@ -23,4 +24,29 @@ test('Centimetres take a second place where one would make the written sum come 
 	expect(sum(238.7, 560)).toEqual({ tokens: ['23.9', '+', '56.0'], comesTo: null });
 	// 23.87 + 56.07 = 79.94, but 23.9 + 56.1 would be 80.0.
 	expect(sum(238.7, 560.7)).toEqual({ tokens: ['23.87', '+', '56.07'], comesTo: '79.94' });
+});
+
+/** A half circle on a waist seam of 70 cm, so long below its band. */
+function draftOf(skirtLength: number, hip?: number): Draft {
+	const draft = draftSkirt({ waist: 700, ...(hip !== undefined && { hip }) }, {
+		style: 'flared', share: 0.5, length: skirtLength + 40, waistEase: 0, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	});
+	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
+	return draft.value;
+}
+
+test('The zip’s end is the zip and 5 mm for its top stop; the opening and the zip to buy come from no sum', () => {
+	// Hip 96 + 2 through 70 on a half circle: 20.8 cm (opening.test.ts), so a zip of 22 cm.
+	const draft = draftOf(560, 960);
+	const written = (name: string) => writeWorking(workingOf(name, draft)!, 'cm');
+	expect(written('hipWithEase')).toEqual({ tokens: ['96.0', '+', '2.0'], comesTo: null });
+	expect(written('zipEndBelowSeam')).toEqual({ tokens: ['22.0', '+', '0.5'], comesTo: null });
+	for (const name of ['openingBelowSeam', 'zipLength']) expect(written(name)).toEqual({ tokens: [], comesTo: null });
+	expect(workingOf('zipEndBelowSeam', draft)!.mm).toBe(225);
+});
+
+test('A zip that is shortened has no sum, and no zip has no row', () => {
+	expect(workingOf('zipEndBelowSeam', draftOf(215, 960))).toBeNull();
+	for (const hip of [undefined, 600]) for (const name of ['openingBelowSeam', 'zipLength', 'zipEndBelowSeam']) expect(workingOf(name, draftOf(560, hip))).toBeNull();
 });

@@ -1,6 +1,7 @@
 // How a figure comes about, as data: lengths and words in order, the result last. The screen sets it as a sum.
 import type { Unit } from '../class/event.ts';
 import type { Draft } from '../drafting/draft.ts';
+import { topStop } from '../drafting/opening.ts';
 import { figureOf } from './figure.ts';
 
 /** A length in mm with what it is, a plain number, or a sign such as `+`. */
@@ -15,7 +16,8 @@ export interface Working {
 
 interface Recipe {
 	readonly of: string;
-	readonly tokens: (length: (name: string, is: string) => Token, draft: Draft) => readonly Token[];
+	/** Null where this draft has it from no such sum; none at all for what no sum gives. */
+	readonly tokens: (length: (name: string, is: string) => Token, draft: Draft) => readonly Token[] | null;
 }
 
 const plus = { sign: '+' } as const;
@@ -41,18 +43,27 @@ const recipes: Readonly<Record<string, Recipe>> = {
 		of: 'band, cut length',
 		tokens: (l) => [l('waistSeamGirth', 'waist seam'), plus, l('underlap', 'underlap'), plus, number('2'), times, l('seamAllowance', 'end allowance')]
 	},
-	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] }
+	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] },
+	// The least opening is a shortest path and the zip is the next in the shops: neither is a sum.
+	hipWithEase: { of: 'to go through the opening', tokens: (l) => [l('hip', 'hip'), plus, l('hipEase', 'ease')] },
+	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => (figures.openingBelowSeam > 0 ? [] : null) },
+	zipLength: { of: 'zip to buy', tokens: (_, { figures }) => (figures.zipLength > 0 ? [] : null) },
+	zipEndBelowSeam: {
+		of: 'zip end below the waist seam',
+		// Shortened to fit the skirt, it ends somewhere else.
+		tokens: (l, { figures: f }) => (f.zipLength > 0 && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
+	}
 };
 
 export const workingNames: readonly string[] = Object.keys(recipes);
 
-/** Null where the draft lacks one of the figures. */
+/** Null where the draft lacks one of the figures or comes by it in another way. */
 export function workingOf(name: string, draft: Draft): Working | null {
 	const recipe = recipes[name];
 	const mm = figureOf(name, draft);
 	if (!recipe || mm === undefined) return null;
 	const tokens = recipe.tokens((figure, is) => ({ mm: figureOf(figure, draft) ?? NaN, is }), draft);
-	return tokens.some((token) => 'mm' in token && Number.isNaN(token.mm)) ? null : { of: recipe.of, tokens, mm };
+	return tokens === null || tokens.some((token) => 'mm' in token && Number.isNaN(token.mm)) ? null : { of: recipe.of, tokens, mm };
 }
 
 /** The sum as a person would work it on paper with these numbers: products and quotients first, then left to right. */
@@ -87,6 +98,7 @@ export interface WrittenWorking {
  * out wrong; inches show two, since a sum in eighths would not add up either.
  */
 export function writeWorking({ tokens, mm }: Working, unit: Unit): WrittenWorking {
+	if (tokens.length === 0) return { tokens: [], comesTo: null };
 	const write = (places: number) => tokens.map((token) => ('mm' in token ? decimals(token.mm, unit, places) : 'number' in token ? token.number : token.sign));
 	const readBack = (written: readonly string[]) => workOut(tokens, (token) => Number(written[tokens.indexOf(token)]));
 	if (unit === 'cm') {
