@@ -1,0 +1,36 @@
+// Every screen, for each who sees it in a state of its own (the people of the demo class, server/demo.ts).
+export interface Screens {
+	/** Null: signed out. */
+	readonly who: string | null;
+	/** CLASS, MEMBER (Ines) and CODE stand for the demo class's own. */
+	readonly at: readonly string[];
+}
+
+const skirt = '/skirt/CLASS';
+const lesson = '/lessons/lined-half-circle';
+
+export const screens: readonly Screens[] = [
+	{
+		who: null,
+		at: [
+			'/', '/sign-in?as=learner', '/sign-in?as=teacher', '/join', '/join/CODE', '/join/none0000', '/card', '/link/none', '/nowhere',
+			'/lessons', lesson, `${lesson}?unit=in`, `${lesson}/measure`, `${lesson}/waist-to-radius`, `${lesson}/mark-cut?unit=in`
+		]
+	},
+	// Nothing measured yet.
+	{ who: 'Pia', at: ['/', '/account', skirt, `${skirt}/measure`, `${skirt}/measure/hip`, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/paper`, `${skirt}/openings`] },
+	// Readings apart, and has asked.
+	{ who: 'Ines', at: [skirt, `${skirt}/measure`, `${skirt}/measure/waist`, `${skirt}/gate`, `${skirt}/make/mark-cut?step=cut-skirt`] },
+	// In inches.
+	{ who: 'Tamsin', at: [`${skirt}/measure/waist`, `${skirt}/measure/length`, `${skirt}/draft`, `${skirt}/make/mark-cut`, `${skirt}/make/two-lines`] },
+	// Returned.
+	{ who: 'Jory', at: [skirt, `${skirt}/measure`, `${skirt}/gate`] },
+	// Cleared, and sewing.
+	{
+		who: 'Noor',
+		at: [
+			skirt, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/make/back-seam-zip`, `${skirt}/make/waistband?whole`, `${skirt}/make/hem?step=stitch-hem`,
+			`${skirt}/make/measure`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/openings`
+		]
+	}
+];
