@@ -1,0 +1,75 @@
+// Ticks a second from request to commit, on the built app and on a bare server with the same statements, by turns in one run.
+import { randomUUID } from 'node:crypto';
+import { connect } from 'node:net';
+import { freePort, runScript, withBuiltApp } from './app/built-app.ts';
+import type { Row } from './row.ts';
+
+const CONNECTIONS = 8;
+const ROUND = 1000;
+const ROUNDS = 4;
+
+interface Target {
+	readonly port: number;
+	readonly path: string;
+	readonly session: string;
+}
+let counter = 0;
+function tick({ port, path, session }: Target): string {
+	counter++;
+	const body = JSON.stringify({ events: [{ id: randomUUID(), device: 'bench', counter, body: { kind: counter % 2 ? 'tick' : 'untick', step: `step-${counter % 40}` } }] });
+	return `POST ${path} HTTP/1.1\r\nhost: localhost:${port}\r\norigin: http://localhost:${port}\r\ncookie: skirtwright=${session}\r\ncontent-type: application/json\r\ncontent-length: ${body.length}\r\n\r\n${body}`;
+}
+
+/** One connection kept alive, a tick after the other until `until`; gives how many were kept. A bare socket, so that the asking costs little. */
+function ask(target: Target, until: number): Promise<number> {
+	return new Promise((done, failed) => {
+		let kept = 0;
+		let said = '';
+		const socket = connect(target.port, 'localhost', () => socket.write(tick(target)));
+		socket.setNoDelay(true);
+		socket.on('error', failed);
+		socket.on('data', (part: Buffer) => {
+			said += part.toString('latin1');
+			const head = said.indexOf('\r\n\r\n');
+			if (head < 0) return;
+			const length = /content-length: (\d+)/i.exec(said)?.[1];
+			if (length === undefined || !said.startsWith('HTTP/1.1 200')) return failed(new Error(`no tick was kept: ${said.slice(0, 400)}`));
+			if (said.length < head + 4 + Number(length)) return;
+			if (!/"kept":\["[0-9a-f-]{36}"\]/.test(said)) return failed(new Error(`no tick was kept: ${said.slice(head)}`));
+			kept++;
+			said = '';
+			if (performance.now() < until) socket.write(tick(target));
+			else socket.end(() => done(kept));
+		});
+	});
+}
+
+async function perSecond(target: Target, ms: number): Promise<number> {
+	const start = performance.now();
+	const kept = await Promise.all(Array.from({ length: CONNECTIONS }, () => ask(target, start + ms)));
+	return kept.reduce((sum, one) => sum + one, 0) / ((performance.now() - start) / 1000);
+}
+const middle = (values: readonly number[]): number => {
+	const sorted = [...values].sort((a, b) => a - b);
+	return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
+};
+
+export default (): Promise<readonly Row[]> => withBuiltApp(async ({ port, databaseUrl, learner: { session, memberId, classId } }) => {
+	const barePort = await freePort();
+	const bare = await runScript('test/bench/app/bare-server.ts', { PORT: String(barePort), BARE_DATABASE: databaseUrl, BARE_CLASS: classId, BARE_MEMBER: memberId }, 'listening');
+	try {
+		const targets = { app: { port, path: `/skirt/${classId}/log`, session }, bare: { port: barePort, path: '/', session } };
+		const found = { app: [] as number[], bare: [] as number[] };
+		// Once each to warm up; then by turns, so that a busy machine slows both.
+		for (const name of ['bare', 'app'] as const) await perSecond(targets[name], ROUND / 2);
+		for (let round = 0; round < ROUNDS; round++) for (const name of ['bare', 'app'] as const) found[name].push(await perSecond(targets[name], ROUND));
+		const share = middle(found.app.map((app, i) => app / found.bare[i]!));
+		return [
+			{ what: 'ticks on a bare server, same statements', figure: middle(found.bare), unit: 'a second', goal: '–' },
+			{ what: 'ticks on the built app', figure: middle(found.app), unit: 'a second', goal: '–' },
+			{ what: 'ticks on the built app', figure: share, unit: '', goal: '≥ 0.6', ratioOf: 'the bare server' }
+		];
+	} finally {
+		await bare.stop();
+	}
+});
