@@ -15,8 +15,16 @@ export function hallAddresses(): readonly string[] {
 		.map(({ family, address }) => (family === 'IPv6' ? `[${address}]` : address));
 }
 
-/** The machine's own names and addresses, as they are now: a laptop changes them with the hall it is in. */
+let found: { readonly names: readonly string[]; readonly at: number } = { names: [], at: -Infinity };
+/**
+ * The machine's own names and addresses: a laptop changes them with the hall it is in. Looked up at most every five
+ * seconds, since asking the system takes as long as much of a tick.
+ */
 export function ownHosts(): readonly string[] {
-	const name = hostname().toLowerCase();
-	return ['localhost', '127.0.0.1', '[::1]', name, `${name}.local`, ...hallAddresses()];
+	const now = performance.now();
+	if (now - found.at > 5000) {
+		const name = hostname().toLowerCase();
+		found = { names: ['localhost', '127.0.0.1', '[::1]', name, `${name}.local`, ...hallAddresses()], at: now };
+	}
+	return found.names;
 }
