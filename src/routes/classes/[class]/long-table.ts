@@ -1,0 +1,64 @@
+// The long table's order and places: who sits where along the lesson's stages, who waits longest.
+import type { StageList, Where } from '$lib/class/where.ts';
+import type { Row } from './table.server.ts';
+
+export type End = 'waiting' | 'flag' | 'returned' | 'here' | 'done' | 'notStarted';
+
+export interface Seat {
+	readonly row: Row;
+	/** Along the thread, 0 to 1; each stage is as long as any other. */
+	readonly along: number;
+	readonly end: End;
+	readonly step: string | null;
+	readonly stage: string | null;
+	/** Since when she waits for an answer; null if she doesn't. */
+	readonly waits: number | null;
+}
+
+export interface Group {
+	readonly id: 'asked' | 'again' | 'working' | 'finished' | 'not-started';
+	readonly title: string;
+	readonly seats: readonly Seat[];
+}
+
+/** How far along: at the beginning of the step that is next. */
+export function alongOf(stages: StageList, { next, finished }: Where): number {
+	if (finished) return 1;
+	const at = stages.findIndex(({ id }) => id === next?.stage);
+	const stage = stages[at];
+	if (!stage) return 0;
+	return (at + Math.max(0, stage.steps.findIndex(({ id }) => id === next?.step)) / stage.steps.length) / stages.length;
+}
+
+/** A hand that is up and a request to be cleared both wait; the older one counts. */
+const waitsOf = ({ review, since, help }: Row): number | null => {
+	const times = [...(review === 'asked' && since !== null ? [since] : []), ...(help ? [help.at] : [])];
+	return times.length > 0 ? Math.min(...times) : null;
+};
+
+function seatOf(stages: StageList, row: Row): Seat {
+	const { where, review } = row;
+	const waits = waitsOf(row);
+	const begun = where.stages.some(({ ticked }) => ticked > 0);
+	const stage = stages.find(({ id }) => id === where.next?.stage);
+	const end: End = waits !== null ? 'waiting' : review === 'void' || review === 'differs' ? 'flag' : review === 'returned' ? 'returned'
+		: where.finished ? 'done' : begun ? 'here' : 'notStarted';
+	return {
+		row, along: alongOf(stages, where), end, waits, stage: stage?.title ?? null,
+		step: stage?.steps.find(({ id }) => id === where.next?.step)?.title ?? null
+	};
+}
+
+export function groupsOf(stages: StageList, rows: readonly Row[]): readonly Group[] {
+	const seats = rows.map((row) => seatOf(stages, row));
+	const waiting = seats.filter(({ waits }) => waits !== null).sort((a, b) => a.waits! - b.waits! || (a.row.memberId < b.row.memberId ? -1 : 1));
+	const among = (...ends: readonly End[]) => seats.filter(({ end }) => ends.includes(end));
+	const groups: readonly Group[] = [
+		{ id: 'asked', title: 'Asked for you', seats: waiting },
+		{ id: 'again', title: 'Look again', seats: among('flag') },
+		{ id: 'working', title: 'Working', seats: among('returned', 'here') },
+		{ id: 'finished', title: 'Finished', seats: among('done') },
+		{ id: 'not-started', title: 'Not started', seats: among('notStarted') }
+	];
+	return groups.filter(({ seats }) => seats.length > 0);
+}
