@@ -106,6 +106,19 @@ test('it goes out as it is to who doesn’t, and when it is asked for the head o
 	expect((await send({ host: 'localhost', 'accept-encoding': 'gzip' }, { method: 'HEAD' })).headers['content-encoding']).toBeUndefined();
 });
 
+test('what fits one packet goes out as it is, as the answer to a tick does', async () => {
+	for (const [length, encoding] of [[999, undefined], [1000, 'gzip']] as const) {
+		await serve((_, response) => {
+			response.setHeader('content-type', 'application/json');
+			response.setHeader('content-length', length);
+			response.writeHead(200);
+			response.end('1'.repeat(length));
+		});
+		expect((await send({ host: 'localhost', 'accept-encoding': 'gzip' })).headers['content-encoding']).toBe(encoding);
+		await web?.close();
+	}
+});
+
 test('what is encoded already, has no body or is no text is left alone', async () => {
 	const heads: [number, Record<string, string>][] = [
 		[200, { 'content-type': 'text/html', 'content-encoding': 'br' }], [304, { 'content-type': 'text/html' }], [204, { 'content-type': 'text/html' }],

@@ -7,6 +7,9 @@ import { constants, createGzip, type Gzip } from 'node:zlib';
 const isText = (type: unknown): boolean => typeof type === 'string' && /^(text\/(html|plain|sveltekit-data)|application\/json|image\/svg\+xml)\b/.test(type);
 const takesGzip = (accepts: unknown): boolean => typeof accepts === 'string' && /\bgzip\b(?!\s*;\s*q=0(\.0*)?\s*(,|$))/i.test(accepts);
 
+/** In bytes. A shorter answer fits one packet as it is, and setting up gzip takes as long as keeping a tick. */
+const least = 1000;
+
 /** Makes `response` send its text as gzip, where the asker takes it and it isn't encoded yet. */
 export function compressText(request: IncomingMessage, response: ServerResponse): void {
 	if (request.method === 'HEAD' || !takesGzip(request.headers['accept-encoding'])) return;
@@ -28,7 +31,8 @@ export function compressText(request: IncomingMessage, response: ServerResponse)
 
 	response.writeHead = ((status: number, ...rest: never[]) => {
 		const bodied = status >= 200 && status !== 204 && status !== 304;
-		if (bodied && isText(response.getHeader('content-type')) && !response.hasHeader('content-encoding')) {
+		const short = Number(response.getHeader('content-length') ?? Infinity) < least;
+		if (bodied && !short && isText(response.getHeader('content-type')) && !response.hasHeader('content-encoding')) {
 			response.setHeader('content-encoding', 'gzip');
 			response.appendHeader('vary', 'accept-encoding');
 			response.removeHeader('content-length');
