@@ -6,7 +6,7 @@ export type End = 'waiting' | 'flag' | 'returned' | 'here' | 'done' | 'notStarte
 
 export interface Seat {
 	readonly row: Row;
-	/** Along the thread, 0 to 1; each stage is as long as any other. */
+	/** Along the thread, 0 to 1. */
 	readonly along: number;
 	readonly end: End;
 	readonly step: string | null;
@@ -21,13 +21,31 @@ export interface Group {
 	readonly seats: readonly Seat[];
 }
 
+/** A stage's name at the head of the table: "Mark, check and cut" is "Mark". */
+export const shortTitle = (title: string): string => title.split(/,| and /)[0] ?? title;
+
+/** How wide each stage is, in shares: wide enough for the longest word of its name, and for its steps' ticks. */
+export const widthsOf = (stages: StageList): readonly number[] =>
+	stages.map(({ title, steps }) => Math.max(5, 0.6 * steps.length, ...shortTitle(title).split(/[\s-]/).map(({ length }) => length)));
+
 /** How far along: at the beginning of the step that is next. */
 export function alongOf(stages: StageList, { next, finished }: Where): number {
 	if (finished) return 1;
 	const at = stages.findIndex(({ id }) => id === next?.stage);
 	const stage = stages[at];
 	if (!stage) return 0;
-	return (at + Math.max(0, stage.steps.findIndex(({ id }) => id === next?.step)) / stage.steps.length) / stages.length;
+	const widths = widthsOf(stages);
+	const sum = (some: readonly number[]): number => some.reduce((total, width) => total + width, 0);
+	const within = Math.max(0, stage.steps.findIndex(({ id }) => id === next?.step)) / stage.steps.length;
+	return (sum(widths.slice(0, at)) + within * widths[at]!) / sum(widths);
+}
+
+/** Where each stage begins along the thread, and where the last one ends: 0 to 1. */
+export function boundsOf(stages: StageList): readonly number[] {
+	const widths = widthsOf(stages);
+	const whole = widths.reduce((total, width) => total + width, 0);
+	let at = 0;
+	return [0, ...widths.map((width) => (at += width) / whole)];
 }
 
 /** A hand that is up and a request to be cleared both wait; the older one counts. */
