@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
-import { workingOf, workOut, writeWorking, type Token } from '../../src/lib/lesson/working.ts';
+import { workingNames, workingOf, workOut, writeWorking, type Token } from '../../src/lib/lesson/working.ts';
 
 const value = (token: Token) => ('mm' in token ? token.mm : 'number' in token ? Number(token.number) : NaN);
 const mm = (mm: number): Token => ({ mm, is: 'a length' });
@@ -49,4 +49,16 @@ test('The zip’s end is the zip and 5 mm for its top stop; the opening and the 
 test('A zip that is shortened has no sum, and no zip has no row', () => {
 	expect(workingOf('zipEndBelowSeam', draftOf(215, 960))).toBeNull();
 	for (const hip of [undefined, 600]) for (const name of ['openingBelowSeam', 'zipLength', 'zipEndBelowSeam']) expect(workingOf(name, draftOf(560, hip))).toBeNull();
+});
+
+test('In inches the written sum comes to what a calculator makes of it', () => {
+	// 620 mm and 40 mm are 24.409 and 1.575 in, 580 mm is 22.835: written 24.41 − 1.57, which a calculator makes 22.84.
+	expect(writeWorking({ of: 'length below the band', tokens: [mm(620), { sign: '−' }, mm(40)], mm: 580 }, 'in')).toEqual({ tokens: ['24.41', '−', '1.57'], comesTo: '22.84' });
+	// Any sum: within a hundredth and what 3.14 for π costs, 0.05 %.
+	const draft = draftOf(560, 960);
+	for (const name of workingNames) for (const unit of ['cm', 'in'] as const) {
+		const working = workingOf(name, draft)!;
+		const { comesTo } = writeWorking(working, unit);
+		if (comesTo !== null) expect(Math.abs(Number(comesTo) - working.mm / (unit === 'in' ? 25.4 : 10))).toBeLessThan(0.03 + 0.0006 * working.mm / 10);
+	}
 });

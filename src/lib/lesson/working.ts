@@ -89,7 +89,7 @@ const decimals = (mm: number, unit: Unit, places: number) => (unit === 'in' ? mm
 
 export interface WrittenWorking {
 	readonly tokens: readonly string[];
-	/** What the sum comes to in the same decimals, where the ruler then reads something else: 31.44 in is marked at 31 1/2. */
+	/** What a calculator makes of the sum as it is written, where the ruler then reads something else: 31.44 in is marked at 31 1/2. */
 	readonly comesTo: string | null;
 }
 
@@ -105,5 +105,6 @@ export function writeWorking({ tokens, mm }: Working, unit: Unit): WrittenWorkin
 		const written = write(1);
 		if (readBack(written).toFixed(1) === decimals(mm, unit, 1)) return { tokens: written, comesTo: null };
 	}
-	return { tokens: write(2), comesTo: decimals(mm, unit, 2) };
+	const written = write(2);
+	return { tokens: written, comesTo: readBack(written).toFixed(2) };
 }
