@@ -26,7 +26,7 @@ export const shortTitle = (title: string): string => title.split(/,| and /)[0] ?
 
 /** How wide each stage is, in shares: wide enough for the longest word of its name, and for its steps' ticks. */
 export const widthsOf = (stages: StageList): readonly number[] =>
-	stages.map(({ title, steps }) => Math.max(5, 0.6 * steps.length, ...shortTitle(title).split(/[\s-]/).map(({ length }) => length)));
+	stages.map(({ title, steps }) => Math.max(6, 0.6 * steps.length, ...shortTitle(title).split(/[\s-]/).map(({ length }) => length)));
 
 /** How far along: at the beginning of the step that is next. */
 export function alongOf(stages: StageList, { next, finished }: Where): number {

@@ -18,13 +18,18 @@ interface Answer {
 }
 interface Address { class: string; member: string }
 
-export const load: PageServerLoad = async ({ locals, params, url, depends }) => {
+export const load: PageServerLoad = async ({ locals, params, url, depends, parent }) => {
 	depends(TABLE);
 	const { rows } = await readTable(locals, params.class);
 	const row = rows.find(({ memberId }) => memberId === params.member);
 	if (!row) error(404);
 	const after = rows.find(({ memberId }) => memberId === url.searchParams.get('after')) ?? null;
-	return { row, rows, after, now: Date.now(), classId: params.class };
+	const { mast } = await parent();
+	const root = `/classes/${params.class}`;
+	return {
+		row, rows, after, now: Date.now(), classId: params.class,
+		mast: { ...mast, back: { href: `${root}/numbers`, label: 'Numbers' }, right: { href: root, label: 'Table' } }
+	};
 };
 
 const text = (form: FormData, name: string): string => String(form.get(name) ?? '');

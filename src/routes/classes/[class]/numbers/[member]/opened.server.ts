@@ -15,6 +15,7 @@ import { readHeld } from '../../table.server.ts';
 
 /** What her decision rests on; it holds no figure. */
 export interface Seen {
+	readonly memberId: string;
 	/** When it was opened, by the server's clock. */
 	readonly at: number;
 	readonly digest: string | null;
@@ -66,7 +67,7 @@ export async function openOne(locals: App.Locals, { class: classId, member }: { 
 	const { state, now, review, flags } = desk;
 	const gate = held.rules.gate.map(({ id, says }) => ({ id, says, read: state.ask?.gate.includes(id) ?? false }));
 	return {
-		seen: { at: Date.now(), digest: now?.digest ?? null, decidedAt: state.decision?.at ?? null, review, flags, noTouch: state.noTouch },
+		seen: { memberId: member, at: Date.now(), digest: now?.digest ?? null, decidedAt: state.decision?.at ?? null, review, flags, noTouch: state.noTouch },
 		figures: { ...figuresOf(desk, state.unit ?? held.rules.unit), gate }
 	};
 }
