@@ -14,6 +14,8 @@ export default defineConfig({
 	timeout: 60_000,
 	use: {
 		locale: 'en-GB',
+		// A button that isn't there is said soon.
+		actionTimeout: 10_000,
 		screenshot: 'only-on-failure',
 		launchOptions: {
 			...(executablePath ? { executablePath } : {}),

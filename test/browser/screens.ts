@@ -2,18 +2,19 @@
 export interface Screens {
 	/** Null: signed out. */
 	readonly who: string | null;
-	/** CLASS, MEMBER (Ines) and CODE stand for the demo class's own. */
+	/** After a bar: the button that is pressed first. CLASS, MEMBER (Ines) and CODE stand for the demo class's own. */
 	readonly at: readonly string[];
 }
 
 const skirt = '/skirt/CLASS';
+const room = '/classes/CLASS';
 const lesson = '/lessons/lined-half-circle';
 
 export const screens: readonly Screens[] = [
 	{
 		who: null,
 		at: [
-			'/', '/sign-in?as=learner', '/sign-in?as=teacher', '/join', '/join/CODE', '/join/none0000', '/card', '/link/none', '/nowhere',
+			'/', '/sign-in?as=learner', '/sign-in?as=teacher', '/sign-in?as=teacher|Sign in', '/join', '/join|Find my class', '/join/CODE', '/join/none0000', '/card', '/link/none', '/nowhere',
 			'/lessons', lesson, `${lesson}?unit=in`, `${lesson}/measure`, `${lesson}/waist-to-radius`, `${lesson}/mark-cut?unit=in`
 		]
 	},
@@ -30,7 +31,14 @@ export const screens: readonly Screens[] = [
 		who: 'Noor',
 		at: [
 			skirt, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/make/back-seam-zip`, `${skirt}/make/waistband?whole`, `${skirt}/make/hem?step=stitch-hem`,
-			`${skirt}/make/measure`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/openings`
+			`${skirt}/make/measure`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/card|Make a new card`, `${skirt}/openings`
+		]
+	},
+	{
+		who: 'Rosalind',
+		at: [
+			'/', '/account', '/classes', '/classes/new', '/classes/new|Open the class', room, `${room}/numbers`, `${room}/numbers/MEMBER`, `${room}/numbers/MEMBER|Open the figures`, `${room}/people`, `${room}/people/poster`,
+			`${room}/people/MEMBER/card`, `${room}/people/MEMBER/card|Make a new card`, `${room}/rules`
 		]
 	}
 ];
