@@ -66,11 +66,10 @@ function heading(pages: Pages, text: string, follows: number): void {
 function writeTop(pages: Pages, draft: Draft, plan: MarkingPlan, { unit, bodyFigures }: HandoutOptions): void {
 	const { left, right, top, bottom } = pages.room;
 	const measured = plan.far ? 'from the guide lines' : 'from the corner';
-	pages.items.push(
-		word([left, top - 9.5], `Mark out your ${shareWords(draft.skirt.share)}`, 'heading', 25),
-		word([left, top - 17.5], `All figures in ${unit === 'cm' ? 'centimetres' : 'inches'}, ${measured}.${bodyFigures ? ' Your readings are printed because you chose it.' : ''}`, 'read', 11)
-	);
-	pages.y = top - 22;
+	const chosen = bodyFigures ? ' Your readings are printed because you chose it.' : '';
+	const about = prose([left, top - 17.5], right - left, `All figures in ${unit === 'cm' ? 'centimetres' : 'inches'}, ${measured}.${chosen}`, 'read', 11);
+	pages.items.push(word([left, top - 9.5], `Mark out your ${shareWords(draft.skirt.share)}`, 'heading', 25), ...about.items);
+	pages.y = about.next + 1;
 	const { laid, scale } = diagram(draft, unit, (right - left) * 0.66, (top - bottom) * 0.52, [left, pages.y]);
 	pages.items.push(...laid.items);
 	const under = pages.y - laid.height - 4;
@@ -181,21 +180,26 @@ function tableColumn([x, top]: Point, wide: number, table: PlannedTable, rows: P
 	return items;
 }
 
-function writeGate(pages: Pages, gate: HandoutOptions['gate']): void {
+function writeGate(pages: Pages, gate: HandoutOptions['gate'], title = 'Ready to cut'): void {
 	if (!gate.length) return;
-	const { left, right } = pages.room;
+	const { left, right, top, bottom } = pages.room;
 	const wide = (right - left - 10) / 2;
 	const items = gate.map(({ says }) => breakLines(says, 'read', 10.5, wide - 8));
 	const half = Math.ceil(items.length / 2);
 	const columns = [items.slice(0, half), items.slice(half)];
 	const height = (lines: readonly string[]): number => lines.length * 4.8 + 3;
 	const tallest = Math.max(...columns.map((column) => column.reduce((sum, lines) => sum + height(lines), 0)));
+	// A class may write more than a sheet holds: then half of it comes first.
+	if (tallest + 26 > top - bottom && gate.length > 1) {
+		writeGate(pages, gate.slice(0, Math.ceil(gate.length / 2)), title);
+		return writeGate(pages, gate.slice(Math.ceil(gate.length / 2)), 'Ready to cut, the rest');
+	}
 	keep(pages, tallest + 22);
 	if (pages.y < pages.room.top) {
 		pages.items.push(ruleLine([left, pages.y - 2], [right, pages.y - 2]));
 		pages.y -= 3;
 	}
-	heading(pages, 'Ready to cut', tallest);
+	heading(pages, title, tallest);
 	for (const [i, column] of columns.entries()) {
 		const x = left + i * (wide + 10);
 		let y = pages.y - 4;
@@ -219,7 +223,7 @@ function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: Handout
 		keep(pages, 6.4);
 		pages.items.push(
 			ruleLine([left, pages.y], [right, pages.y]), word([left, pages.y - 4.6], name, 'label', 10),
-			word([left + 54, pages.y - 4.6], sum, 'read', 10), word([right, pages.y - 4.6], result, 'labelStrong', 11, 'end')
+			...(sum ? [word([left + 54, pages.y - 4.6], sum, 'read', 10)] : []), word([right, pages.y - 4.6], result, 'labelStrong', 11, 'end')
 		);
 		pages.y -= 6.4;
 	};
