@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { createRequire } from 'node:module';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
@@ -11,6 +11,7 @@ import { ADVANCES } from '../../src/lib/paper/letter.ts';
 import { linePath } from '../../src/lib/paper/diagrams/shape.ts';
 import { sheetOf, type Face, type Item } from '../../src/lib/paper/sheet.ts';
 import { arcCubics, writePdf } from '../../src/lib/server/pdf.ts';
+import { unpackWoff } from '../../src/lib/server/woff.ts';
 
 const about = { title: 'Hand-out', lang: 'en-GB', date: new Date('2026-11-25T00:00:00Z') };
 const word = (text: string, face: Face = 'read'): Item => ({ item: 'text', at: [40, 200], text, face, size: 12 });
@@ -84,6 +85,24 @@ describe('an arc as cubics', () => {
 				}
 			)
 		);
+	});
+});
+
+describe('a font unpacked', () => {
+	it('has every table whole: its checksums are those that the font itself carries (OpenType, table directory)', () => {
+		const font = unpackWoff(readFileSync(createRequire(import.meta.url).resolve('@fontsource/literata/files/literata-latin-400-normal.woff')));
+		const count = font.readUInt16BE(4);
+		expect(count).toBeGreaterThan(8);
+		for (let i = 0; i < count; i++) {
+			const [tag, said, offset, length] = [font.toString('latin1', 12 + 16 * i, 16 + 16 * i), ...[4, 8, 12].map((at) => font.readUInt32BE(12 + 16 * i + at))] as [string, number, number, number];
+			let sum = 0;
+			// The head table's own adjustment counts as nothing.
+			for (let at = 0; at < length; at += 4) if (!(tag === 'head' && at === 8)) sum = (sum + font.readUInt32BE(offset + at)) >>> 0;
+			expect(sum, tag).toBe(said);
+		}
+	});
+	it('refuses what is no WOFF', () => {
+		expect(() => unpackWoff(Buffer.from('a page of something else'))).toThrow('not a WOFF');
 	});
 });
 
