@@ -1,11 +1,16 @@
 import { error } from '@sveltejs/kit';
 import { readClass } from '$lib/server/class.ts';
+import { readMembers } from '$lib/server/member.ts';
+import { TABLE } from './keep-fresh.ts';
 import type { LayoutServerLoad } from './$types';
 
 /** The places of a class, for a teacher; a helper has the table and who is in it. */
-export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership }, params }) => {
+export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership }, params, depends }) => {
+	depends(TABLE);
 	if (!asker || !membership) error(404);
-	const { title } = await readClass(sql, asker, params.class);
+	const [{ title }, members] = await Promise.all([readClass(sql, asker, params.class), readMembers(sql, asker, params.class)]);
+	// Whoever stands at the door is seen from every place.
+	const asking = members.filter(({ status }) => status === 'asked').length;
 	const root = `/classes/${params.class}`;
 	const teaches = membership.role === 'teacher';
 	return {
@@ -14,7 +19,7 @@ export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership 
 			places: [
 				{ href: root, label: 'Table' },
 				...(teaches ? [{ href: `${root}/numbers`, label: 'Numbers' }] : []),
-				{ href: `${root}/people`, label: 'People' },
+				{ href: `${root}/people`, label: asking > 0 ? `People (${asking} at the door)` : 'People' },
 				...(teaches ? [{ href: `${root}/rules`, label: 'Rules' }] : [])
 			],
 			note: title

@@ -2,7 +2,7 @@ import { error, fail } from '@sveltejs/kit';
 import { newJoinCode, readJoinCode } from '$lib/server/class.ts';
 import { admit, readMembers, remove, setRole, turnAway } from '$lib/server/member.ts';
 import { TABLE } from '../keep-fresh.ts';
-import { fromTheHall, joinSheet } from './join-address.server.ts';
+import { fromTheHall, isOnlyHere, joinSheet } from './join-address.server.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 export const load: PageServerLoad = async ({ locals: { sql, asker, membership }, params, url, depends }) => {
@@ -13,7 +13,7 @@ export const load: PageServerLoad = async ({ locals: { sql, asker, membership },
 	return {
 		root: `/classes/${params.class}/people`, now: Date.now(),
 		people: members.map(({ memberId, name, role, status, askedAt, hasCard }) => ({ memberId, name, role, status, askedAt, hasCard })),
-		sheet: code && joinSheet(code, url), elsewhere: teaches ? fromTheHall(url) : []
+		sheet: code && joinSheet(code, url), onlyHere: isOnlyHere(url), elsewhere: teaches ? fromTheHall(url) : []
 	};
 };
 

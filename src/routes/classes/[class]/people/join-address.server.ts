@@ -17,8 +17,11 @@ export function joinSheet({ code, expiresAt }: JoinCode, url: URL): JoinSheet {
 	return { code: `${code.slice(0, 4)}-${code.slice(4)}`, address, qr: qrOf(address), expiresAt };
 }
 
-/** Opened on the computer it runs on, its address leads no phone here: under which addresses this page is found from the hall. */
+/** Opened on the computer it runs on: that address leads no phone here. */
+export const isOnlyHere = (url: URL): boolean => ['localhost', '127.0.0.1', '[::1]'].includes(url.hostname);
+
+/** Under which addresses this page is found from the hall, if this one isn't. */
 export function fromTheHall(url: URL): readonly string[] {
-	if (!['localhost', '127.0.0.1', '[::1]'].includes(url.hostname)) return [];
+	if (!isOnlyHere(url)) return [];
 	return hallAddresses().filter((host) => !host.startsWith('[')).slice(0, 3).map((host) => `${url.protocol}//${host}${url.port && `:${url.port}`}${url.pathname}`);
 }

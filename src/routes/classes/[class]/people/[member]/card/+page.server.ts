@@ -2,7 +2,7 @@ import { error } from '@sveltejs/kit';
 import { makeCard } from '$lib/server/card.ts';
 import { readMembers } from '$lib/server/member.ts';
 import { qrOf } from '$lib/ui/qr.ts';
-import { fromTheHall } from '../../join-address.server.ts';
+import { isOnlyHere } from '../../join-address.server.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 /** Someone who is in the class with a skirt of her own. */
@@ -17,7 +17,7 @@ export const load: PageServerLoad = async ({ locals, params, url, parent }) => {
 	const { member: { name, hasCard } } = await learner(locals, params);
 	const { mast } = await parent();
 	const back = { href: `/classes/${params.class}/people`, label: 'People' };
-	return { name, hasCard, onlyHere: fromTheHall(url).length > 0, back, mast: { ...mast, back } };
+	return { name, hasCard, onlyHere: isOnlyHere(url), back, mast: { ...mast, back } };
 };
 
 export const actions: Actions = {
