@@ -6,6 +6,7 @@ import type { Edge } from '../drafting/geometry/outline.ts';
 import type { Point } from '../drafting/geometry/point.ts';
 import { PENS } from '../paper/pen.ts';
 import { points, type Face, type Item, type PathItem, type Sheet, type TextItem } from '../paper/sheet.ts';
+import { unpackWoff } from './woff.ts';
 
 export interface PdfWords {
 	/** What the document is, with nobody's name or figures in it. */
@@ -34,12 +35,12 @@ function pathOf(face: Face, script: string): string | null {
 	}
 }
 const files = new Map<string, Promise<Buffer>>();
-/** A font file is read once; it never changes while the server runs. */
+/** A font file is read and unpacked once; it never changes while the server runs. */
 function fontFile(name: string): Promise<Buffer> {
 	const [face, script] = name.split('/') as [Face, string];
 	const path = pathOf(face, script);
 	if (!path) throw new Error(`no font file for ${name}`);
-	const file = files.get(name) ?? readFile(path);
+	const file = files.get(name) ?? readFile(path).then(unpackWoff);
 	files.set(name, file);
 	return file;
 }
