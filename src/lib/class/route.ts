@@ -42,7 +42,7 @@ export const routes: Readonly<Record<string, Needs>> = {
 	'/classes/[class]/paper/[member]/pattern.pdf': { GET: readNumbers },
 
 	'/skirt/[class]': myProgress,
-	'/skirt/[class]/measure': { GET: readMine, POST: writeMine },
+	'/skirt/[class]/measure': { GET: readMine },
 	'/skirt/[class]/measure/[measurement]': { GET: readMine, POST: writeMine },
 	'/skirt/[class]/draft': { GET: readMine, POST: writeMine },
 	'/skirt/[class]/gate': { GET: readMine, POST: own({ resource: 'clearance', action: 'ask' }) },
