@@ -8,6 +8,9 @@ export default defineConfig({
 	test: {
 		include: ['test/**/*.test.ts'],
 		exclude: ['test/browser/**', 'test/bench/**'],
-		globalSetup: 'test/server/servers.ts'
+		globalSetup: 'test/server/servers.ts',
+		// Only so that a hang ends: no test asserts how long it takes, and a busy machine is not a failure.
+		testTimeout: 180_000,
+		hookTimeout: 180_000
 	}
 });

@@ -11,11 +11,11 @@ export default defineConfig({
 	retries: 0,
 	// One app and one database for all; two browsers at once would fight for the two cores of a small machine.
 	workers: 1,
-	timeout: 60_000,
+	timeout: 240_000,
 	use: {
 		locale: 'en-GB',
 		// A button that isn't there is said soon.
-		actionTimeout: 10_000,
+		actionTimeout: 30_000,
 		screenshot: 'only-on-failure',
 		launchOptions: {
 			...(executablePath ? { executablePath } : {}),
