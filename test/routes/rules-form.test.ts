@@ -69,13 +69,20 @@ describe('rules go through the form', () => {
 describe('turning the form to the other unit', () => {
 	test('what was not touched starts anew, and what was typed says what it was typed in', () => {
 		const typed = { ...start.lengths, 'allowances.seam': '1.7', 'allowances.hem': '2 1/2 in', 'tolerances.readings': 'one' };
-		const turned = turnLengths(typed, 'cm', 'in');
+		const turned = turnLengths(typed, 'cm', 'in', true);
 		expect(turned).toEqual({ ...startLengths.in, 'allowances.seam': '1.7 cm', 'allowances.hem': '2 1/2', 'tolerances.readings': 'one' });
+	});
+
+	test('in a class that goes on every length stays the same length', () => {
+		for (const [from, to] of [['cm', 'in'], ['in', 'cm']] as const) {
+			const turned = turnLengths(startLengths[from], from, to, false);
+			for (const path of lengthPaths) expect(parseLength(turned[path], to)).toMatchObject({ value: { mm: (parseLength(startLengths[from][path], from) as { value: { mm: number } }).value.mm } });
+		}
 	});
 
 	test('there and back again it means the same', () => {
 		const typed = { ...start.lengths, 'allowances.seam': '1.7', 'allowances.waist': '12 mm', 'allowances.hem': '3/4 in' };
-		const back = turnLengths(turnLengths(typed, 'cm', 'in'), 'in', 'cm');
+		const back = turnLengths(turnLengths(typed, 'cm', 'in', true), 'in', 'cm', true);
 		for (const path of lengthPaths) expect(parseLength(back[path], 'cm')).toMatchObject({ value: { mm: (parseLength(typed[path], 'cm') as { value: { mm: number } }).value.mm } });
 	});
 });

@@ -60,11 +60,14 @@ export const startLengths: Readonly<Record<Unit, Readonly<Record<LengthPath, str
 	}
 };
 
-/** The lengths when the form turns from one unit to the other: untouched ones start anew, typed ones say what they were typed in. */
-export function turnLengths(lengths: Readonly<Record<LengthPath, string>>, from: Unit, to: Unit): Record<LengthPath, string> {
+/**
+ * The lengths when the form turns from one unit to the other: each says what it was typed in, so that it stays the same
+ * length. Only in a class that is still to be opened (`fresh`) the untouched ones start anew, in round figures.
+ */
+export function turnLengths(lengths: Readonly<Record<LengthPath, string>>, from: Unit, to: Unit, fresh: boolean): Record<LengthPath, string> {
 	return eachLength((path) => {
 		const text = lengths[path].trim();
-		if (text === startLengths[from][path]) return startLengths[to][path];
+		if (fresh && text === startLengths[from][path]) return startLengths[to][path];
 		if (text.endsWith(` ${to}`)) return text.slice(0, -to.length).trim();
 		return /^[\d\s.,/+½¼¾⅛⅜⅝⅞-]+$/.test(text) ? `${text} ${from}` : text;
 	});
