@@ -54,7 +54,6 @@ GET /classes/[class]/paper/[member]/pattern.pdf t
 GET /skirt/[class] hl
 POST /skirt/[class] hl
 GET /skirt/[class]/measure hl
-POST /skirt/[class]/measure hl
 GET /skirt/[class]/measure/[measurement] hl
 POST /skirt/[class]/measure/[measurement] hl
 GET /skirt/[class]/draft hl
