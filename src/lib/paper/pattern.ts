@@ -62,7 +62,7 @@ export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code
 	const [from, to] = grainShown(piece, folded);
 	const [a, b] = [turn(from), turn(to)];
 	const middle = scale(add(a, b), 0.5);
-	shapes.push(...onLayer('grain', [...arrow(a, b, 'grain', true), words(middle, 'grain', 'label', { anchor: 'middle', shift: [0, -7] })]));
+	shapes.push(...onLayer('grain', [...arrow(a, b, 'grain', true), words(middle, 'grain', 'label', { shift: [8, -7] })]));
 	for (const { name, from, to } of piece.lines ?? []) {
 		shapes.push(line(turn(from), turn(to), 'fold'), words(turn(add(scale(from, 0.75), scale(to, 0.25))), name, 'small', { anchor: 'middle' }));
 	}
