@@ -5,8 +5,8 @@ import type { EventBody } from '../class/event.ts';
 export interface UnsentStore {
 	/** False in memory: it is gone with the page. */
 	readonly kept: boolean;
-	/** What waits, and when the last thing was said here, sent or not. */
-	readonly read: () => Promise<{ readonly said: readonly Unsent[]; readonly lastAt: number | null }>;
+	/** What waits, when the last thing was said here, sent or not, and under which counter (0: nothing yet). */
+	readonly read: () => Promise<{ readonly said: readonly Unsent[]; readonly lastAt: number | null; readonly counter: number }>;
 	/** Makes the event under the next counter and keeps it, in one transaction: two tabs never share a counter. */
 	readonly say: (body: EventBody, seen: number) => Promise<Unsent>;
 	readonly drop: (ids: readonly string[]) => Promise<void>;
@@ -75,7 +75,7 @@ function inDatabase(skirt: string): UnsentStore {
 				done<Row[]>(transaction.objectStore('said').getAll(mine)),
 				done<Last | undefined>(transaction.objectStore('last').get(skirt))
 			]);
-			return { said: rows.map(({ skirt: _, ...event }) => event), lastAt: last?.at ?? null };
+			return { said: rows.map(({ skirt: _, ...event }) => event), lastAt: last?.at ?? null, counter: last?.counter ?? 0 };
 		},
 		async say(body, seen) {
 			const transaction = await begin('readwrite');
@@ -109,7 +109,7 @@ function inMemory(): UnsentStore {
 	let said: readonly Unsent[] = [];
 	return {
 		kept: false,
-		read: async () => ({ said, lastAt: said.at(-1)?.at ?? null }),
+		read: async () => ({ said, lastAt: said.at(-1)?.at ?? null, counter }),
 		async say(body, seen) {
 			counter = nextCounter(counter, seen);
 			const event = makeEvent(body, drawId(), device, counter, Date.now());

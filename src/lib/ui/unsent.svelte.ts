@@ -71,8 +71,8 @@ export function createUnsent({ classId, memberId, seen, onkept, send = sendTo(cl
 		}));
 
 	/** What other tabs have said or sent meanwhile is taken in. */
-	async function reread(): Promise<void> {
-		const { said, lastAt } = await (await opened()).read();
+	async function reread(): Promise<number> {
+		const { said, lastAt, counter } = await (await opened()).read();
 		const found = merge(said, loose);
 		const left = new Set(found.map(({ id }) => id));
 		settled = merge(settled, pending.filter(({ id }) => !left.has(id)));
@@ -80,6 +80,7 @@ export function createUnsent({ classId, memberId, seen, onkept, send = sendTo(cl
 		if (lastAt !== null) savedAt = Math.max(savedAt ?? 0, lastAt);
 		if (pending.some(({ refused }) => refused)) trouble = 'refused';
 		else if (trouble === 'refused') trouble = 'none';
+		return counter;
 	}
 
 	async function add(body: EventBody): Promise<void> {
@@ -161,7 +162,11 @@ export function createUnsent({ classId, memberId, seen, onkept, send = sendTo(cl
 		const events = ['online', 'pageshow', 'focus'] as const;
 		for (const name of events) addEventListener(name, wake);
 		document.addEventListener('visibilitychange', wake);
-		void reread().then(flush);
+		void reread().then((counter) => {
+			// Said here and sent while this page was on its way to us: the page is older than what was said.
+			if (counter > seen() && !pending.some((event) => event.counter === counter)) onkept?.();
+			return flush();
+		});
 		return () => {
 			running = false;
 			clearTimeout(timer);
