@@ -40,6 +40,14 @@ describe('the rules of a class', () => {
 		]);
 	});
 
+	test('an item is one line that can be shown, however it was typed', () => {
+		const checked = checkRules({ ...defaultRules, gate: [{ id: 'cloth', says: ' Washed,\r\n pressed. ' }] });
+		expect(checked).toMatchObject({ ok: true, value: { gate: [{ id: 'cloth', says: 'Washed, pressed.' }] } });
+		for (const says of ['Was\0hed.', '\u202eWashed.', '\ud800']) {
+			expect(codes({ ...defaultRules, gate: [{ id: 'cloth', says }] })).toEqual(['gate.0.says: gate-sentence']);
+		}
+	});
+
 	test('the gate that a class starts with has the seven items of the trade (common practice, no source)', () => {
 		expect(defaultGate.map(({ id }) => id)).toEqual(['cloth', 'waist', 'length', 'grain', 'lines', 'walk', 'second']);
 	});

@@ -25,6 +25,8 @@ onEachServer('classes', (database) => {
 		const told = codes(await openClass(sql, teacher, wrong, lessons));
 		expect(told).toEqual(expect.arrayContaining(['name-missing', 'not-a-lesson', 'not-a-date', 'not-a-count', 'not-a-unit', 'length-out-of-range', 'gate-count']));
 		expect(codes(await openClass(sql, teacher, { ...form, lastDay: '2026-03-02' }, lessons))).toEqual(['ends-before-it-begins']);
+		// A year that the database doesn't know, and a year that was typed short.
+		for (const firstDay of ['0000-01-01', '0026-03-03']) expect(codes(await openClass(sql, teacher, { ...form, firstDay }, lessons))).toEqual(['not-a-date']);
 		expect(await classesOf(sql, teacher)).toEqual([]);
 	});
 

@@ -1,6 +1,7 @@
 // The rules a class starts with, and the check of rules that a teacher has changed.
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
 import type { ClassRules } from './rules.ts';
+import { unshown } from './unshown.ts';
 
 /**
  * The ready-to-cut gate: critical items only (common practice, no source). None is ever pre-ticked.
@@ -77,14 +78,16 @@ function checkGate(value: unknown): Result<ClassRules['gate']> {
 	const issues: Issue[] = [];
 	const seen = new Set<string>();
 	const items = value.map((item: unknown, index) => {
-		const { id, says } = isRecord(item) ? item : {};
+		const { id, says: typed } = isRecord(item) ? item : {};
+		// Read aloud: one line, however it was broken while typing.
+		const says = typeof typed === 'string' ? typed.replace(/\s+/g, ' ').trim() : '';
 		if (typeof id !== 'string' || !/^[a-z][a-z0-9-]{0,39}$/.test(id) || seen.has(id)) {
 			issues.push({ code: 'gate-id', path: `gate.${index}.id`, expected: 'a new id', received: id });
 		} else seen.add(id);
-		if (typeof says !== 'string' || says.trim() === '' || says.length > 200) {
-			issues.push({ code: 'gate-sentence', path: `gate.${index}.says`, expected: '1…200 characters', received: says });
+		if (says === '' || says.length > 200 || unshown.test(says)) {
+			issues.push({ code: 'gate-sentence', path: `gate.${index}.says`, expected: '1…200 characters', received: typed });
 		}
-		return { id: String(id), says: String(says).trim() };
+		return { id: String(id), says };
 	});
 	return issues.length > 0 ? refuse(...issues) : ok(items);
 }

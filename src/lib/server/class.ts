@@ -44,8 +44,9 @@ const read = (row: Record<string, never>): Class => ({
 	id: row.id!, title: row.title!, lesson: row.lesson!, firstDay: row.first_day!, lastDay: row.last_day!, rules: row.rules!, seats: row.seats!
 });
 
+/** From 2000 on: a year typed as 26 comes as 0026. */
 const isDay = (text: string): boolean =>
-	/^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.slice(0, 10) === text;
+	/^2\d{3}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.slice(0, 10) === text;
 
 function checkForm(form: ClassForm, lessons: readonly string[]): Result<Omit<Class, 'id'>> {
 	const issues: Issue[] = [];

@@ -1,13 +1,11 @@
+import { unshown } from '../class/unshown.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
-
-/** Controls, line breaks, and the marks that turn the reading direction: a name is one line of words. */
-const unfit = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069\ufeff]/u;
 
 /** A first name or a nickname in any script: trimmed, inner spaces made one, 1 to `atMost` characters. */
 export function checkName(typed: string, path: string, atMost = 40): Result<string> {
 	const name = typed.normalize('NFC').trim().replace(/\p{Zs}+/gu, ' ');
 	const length = [...name].length;
-	if (unfit.test(name) || !/[\p{L}\p{N}\p{S}\p{P}]/u.test(name)) {
+	if (unshown.test(name) || !/[\p{L}\p{N}\p{S}\p{P}]/u.test(name)) {
 		return refuse({ code: length === 0 ? 'name-missing' : 'name-unfit', path, received: typed });
 	}
 	if (length > atMost) return refuse({ code: 'name-long', path, expected: atMost, received: length });

@@ -33,15 +33,15 @@ const says: Readonly<Record<string, string | Says>> = {
 	'class-full': ({ expected }) => `This class has ${count(number(expected), 'seat', 'seats')}, and none is free. Ask your teacher.`,
 	// A class's forms
 	'not-a-lesson': 'Choose one of the lessons.',
-	'not-a-date': 'Write a date as year-month-day, such as 2026-03-05.',
+	'not-a-date': 'Write a date from 2000 on, as year-month-day, such as 2026-03-05.',
 	'ends-before-it-begins': 'The last day comes before the first. Change one of them.',
-	'not-a-count': 'Write a whole number, 1 or more.',
+	'not-a-count': 'Write a whole number from 1 to 100 000, in figures.',
 	'not-a-unit': 'Choose centimetres or inches.',
 	'not-yes-or-no': 'Choose one or the other.',
 	'not-rules': 'The rules did not arrive whole. Send the form again.',
 	'gate-count': 'The gate has one to twenty items. Few and critical ones work best.',
 	'gate-id': 'Two items of the gate were mixed up. Load the page again.',
-	'gate-sentence': 'Each item is a sentence of up to 200 characters.',
+	'gate-sentence': 'Each item is one sentence of up to 200 characters, in letters that can be shown. Write this one again.',
 	// Reviewing
 	'changed-meanwhile': 'The numbers changed while you were looking. Here are the new ones: look again.',
 	'answered-meanwhile': 'Someone has answered this meanwhile. Here is what was said.',
