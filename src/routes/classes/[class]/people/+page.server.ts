@@ -5,13 +5,16 @@ import { TABLE } from '../keep-fresh.ts';
 import { fromTheHall, isOnlyHere, joinSheet } from './join-address.server.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
+/** How long a join code may hold, in minutes. */
+const holds = [{ value: '60', label: 'an hour' }, { value: '240', label: '4 hours' }, { value: '1440', label: 'a day' }, { value: '10080', label: 'a week' }];
+
 export const load: PageServerLoad = async ({ locals: { sql, asker, membership }, params, url, depends }) => {
 	depends(TABLE);
 	if (!asker || !membership) error(404);
 	const teaches = membership.role === 'teacher';
 	const [members, code] = await Promise.all([readMembers(sql, asker, params.class), teaches ? readJoinCode(sql, asker, params.class) : null]);
 	return {
-		root: `/classes/${params.class}/people`, now: Date.now(),
+		holds, root: `/classes/${params.class}/people`, now: Date.now(),
 		people: members.map(({ memberId, name, role, status, askedAt, hasCard }) => ({ memberId, name, role, status, askedAt, hasCard })),
 		sheet: code && joinSheet(code, url), onlyHere: isOnlyHere(url), elsewhere: teaches ? fromTheHall(url) : []
 	};
@@ -34,7 +37,8 @@ export const actions: Actions = {
 	away: act(async ({ locals: { sql, asker }, params }, id) => ({ moved: await turnAway(sql, asker!, params.class, id), says: (name) => `${name} was turned away, and may ask again.` })),
 	remove: act(async ({ locals: { sql, asker }, params }, id) => ({ moved: await remove(sql, asker!, params.class, id), says: (name) => `${name} is no longer in this class, and the card has ended.` })),
 	role: act(async ({ locals: { sql, asker }, params }, id, form) => {
-		const role = form.get('role') === 'helper' ? 'helper' : 'learner';
+		const role = form.get('role');
+		if (role !== 'helper' && role !== 'learner') error(400, 'There is no such role. Load the page again.');
 		return {
 			moved: await setRole(sql, asker!, params.class, id, role),
 			says: (name) => (role === 'helper' ? `${name} helps now: sees the table and answers hands, and opens no one’s figures.` : `${name} is a learner again.`)
@@ -42,7 +46,9 @@ export const actions: Actions = {
 	}),
 	async code({ locals: { sql, asker }, params, request }) {
 		if (!asker) error(404);
-		await newJoinCode(sql, asker, params.class, new Date(), Number((await request.formData()).get('minutes') ?? 60));
+		const minutes = (await request.formData()).get('minutes');
+		if (!holds.some(({ value }) => value === minutes)) return fail(400, { said: 'Choose how long the new code holds. Nothing has changed yet.' });
+		await newJoinCode(sql, asker, params.class, new Date(), Number(minutes));
 		return { said: 'A new code holds. The one before it opens nothing now.' };
 	}
 };
