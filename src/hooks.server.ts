@@ -1,7 +1,7 @@
 // Every request passes here: from our own pages? who is asking? may she? Then the route; then the headers.
 import { error, redirect, type Handle, type HandleServerError, type RequestEvent } from '@sveltejs/kit';
 import { needOf, routes } from '$lib/class/route.ts';
-import { awayResponse, isAway, isForm, readTyped } from '$lib/server/away.ts';
+import { awayResponse, isAway, isForm, readTyped, type Typed } from '$lib/server/away.ts';
 import { database } from '$lib/server/database.ts';
 import { drawLetters } from '$lib/server/digest.ts';
 import { describeError } from '$lib/server/error-line.ts';
@@ -14,15 +14,16 @@ export const handle: Handle = async ({ event, resolve }) => {
 	event.locals.membership = null;
 	// Asked for only by who needs it: the written lessons open without a database.
 	Object.defineProperty(event.locals, 'sql', { get: database });
-	// A copy of what a form says, in case the database is away and it has to be sent again.
-	const copy = isForm(request) ? request.clone() : null;
-	const away = async () => secure(event, awayResponse(request, url, copy ? await readTyped(copy) : []));
+	// What a form says, in case the database is away and it has to be sent again.
+	let typed: Typed = [];
+	const away = () => secure(event, awayResponse(request, url, typed));
 	try {
 		if (!isFromHere(request, url)) error(403, 'This came from another site, so nothing was done.');
+		if (isForm(request)) typed = (await readTyped(request.clone())) ?? error(400, 'This did not arrive whole, so nothing was done. Go back and send it again.');
 		await findAsker(event);
 		const refused = await refuseEntry(event);
 		const response = refused ?? (await resolve(event, { transformPageChunk: ({ html }) => html.replace('%lang%', 'en') }));
-		return event.locals.away ? await away() : secure(event, response);
+		return event.locals.away ? away() : secure(event, response);
 	} catch (problem) {
 		if (isAway(problem)) return away();
 		throw problem;

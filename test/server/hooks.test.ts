@@ -181,6 +181,13 @@ onEachServer('the hook', (database) => {
 		expect(await ask('learner', 'POST', '/skirt/[class]/log', { headers: { 'sec-fetch-site': 'cross-site' } })).toMatchObject({ status: 403 });
 	});
 
+	test('a form that did not arrive whole is told so, before anyone looks into it', async () => {
+		for (const type of ['multipart/form-data', 'multipart/form-data; boundary=x', 'text/plain']) {
+			expect(await ask('learner', 'POST', '/skirt/[class]/gate', { headers: { 'content-type': type } })).toMatchObject({ entered: false, status: 400 });
+		}
+		expect(await ask('learner', 'POST', '/skirt/[class]/gate', { headers: { 'content-type': 'application/x-www-form-urlencoded' } })).toMatchObject({ entered: true });
+	});
+
 	test('an id that opens nothing is a visitor’s', async () => {
 		for (const id of ['', 'x', `t${'a'.repeat(40)}`, '\0']) expect(await ask(id, 'GET', '/account')).toMatchObject({ entered: false, status: 303 });
 	});

@@ -89,7 +89,7 @@ describe('when the database is away', () => {
 		const body = new URLSearchParams([['waist', '72 ½"><script>'], ['second', '74,3'], ['passphrase', 'seven pins in a tin']]);
 		const request = new Request(here, { method: 'POST', headers: html, body });
 		expect(isForm(request)).toBe(true);
-		const typed = await readTyped(request.clone());
+		const typed = (await readTyped(request.clone()))!;
 		expect(typed).toEqual([['waist', '72 ½"><script>'], ['second', '74,3']]);
 		const page = await awayResponse(request, new URL('http://192.0.2.7:3000/join?/ask&x="y'), typed).text();
 		expect(page).not.toContain('http-equiv="refresh"');

@@ -17,14 +17,18 @@ const escape = (text: string): string => text.replace(/[&<>"]/g, (letter) => `&#
 /** What a form said, so that it can be sent again from the page below: nothing typed is lost. */
 export type Typed = readonly (readonly [name: string, value: string])[];
 
-/** A form's fields, from a copy of the request. Files can't be given back, and a passphrase isn't shown to a page again. */
-export async function readTyped(copy: Request): Promise<Typed> {
-	const fields = await copy.formData().catch(() => new FormData());
-	return [...fields].flatMap(([name, value]) => (typeof value === 'string' && !name.includes('passphrase') ? [[name, value] as const] : []));
+/**
+ * A form's fields, from a copy of the request; null where it isn't whole or no form at all. Files can't be given back,
+ * and a passphrase isn't shown to a page again.
+ */
+export async function readTyped(copy: Request): Promise<Typed | null> {
+	const fields = await copy.formData().catch(() => null);
+	return fields && [...fields].flatMap(([name, value]) => (typeof value === 'string' && !name.includes('passphrase') ? [[name, value] as const] : []));
 }
 
+/** What SvelteKit gives to a form's action: plain text too, which no form of ours sends. */
 export const isForm = (request: Request): boolean =>
-	request.method === 'POST' && /^(application\/x-www-form-urlencoded|multipart\/form-data)\b/.test(request.headers.get('content-type') ?? '');
+	request.method === 'POST' && /^(application\/x-www-form-urlencoded|multipart\/form-data|text\/plain)\b/i.test(request.headers.get('content-type') ?? '');
 
 function page(retry: string, rest: string): string {
 	return `<!doctype html>
