@@ -9,6 +9,9 @@ export const shopZips: Readonly<Record<'cm' | 'in', readonly number[]>> = {
 /** How far below the waist line a zip's top stop is set, mm (common practice, no source). */
 export const topStop = 5;
 
+/** The lining's opening ends this far below the zip's, clear of its tape (common practice, no source). mm */
+export const liningBelowZip = 15;
+
 /**
  * The least opening below the waist seam, mm, that lets `hip` (its ease included) through cloth that doesn't stretch.
  * Every closed loop of cloth round the opened waist passes the slit's end, and the shortest is a taut string: tangent,

@@ -1,13 +1,11 @@
 // Every seam of a flared skirt: which edges are joined, from where to where, in the order they are met going round.
 import { sewnStretch } from './band.ts';
 import { lengthOf } from './geometry/measure.ts';
+import { liningBelowZip } from './opening.ts';
 import { landmarkAt, liningName, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
 import type { Seam, SeamEdge } from './seam.ts';
 import type { FlaredSkirt } from './skirt.ts';
-
-/** The lining's opening ends this far below the zip's, clear of its tape (common practice, no source). mm */
-export const liningBelowZip = 15;
 
 interface Drafted {
 	readonly places: readonly PanelPlace[];

@@ -1,7 +1,6 @@
 // The figures that a lesson may show in a sentence: each a pure function from the reader's draft to millimetres.
 import type { Draft } from '../drafting/draft.ts';
-import { topStop } from '../drafting/opening.ts';
-import { liningBelowZip } from '../drafting/seams.ts';
+import { liningBelowZip, topStop } from '../drafting/opening.ts';
 
 type Of = (draft: Draft) => number | undefined;
 

@@ -1,7 +1,7 @@
 // The lining against the shell: shorter, wide enough, and open far enough.
 import type { Check } from '../check.ts';
 import type { Drafted } from '../draft.ts';
-import { liningBelowZip } from '../seams.ts';
+import { liningBelowZip } from '../opening.ts';
 import { openWays } from '../way-out.ts';
 import { slack } from './slack.ts';
 import { shareWays } from './share-ways.ts';
