@@ -33,6 +33,6 @@ export const actions: Actions = {
 		const membership = locals.asker && classId ? await membershipOf(locals.sql, locals.asker, classId) : null;
 		if (!locals.asker || membership?.status !== 'admitted') error(404);
 		const card = await makeCard(locals.sql, locals.asker, membership.memberId);
-		return { card: { name: card.name, classId: card.classId, words: card.words, qr: qrOf(`${url.origin}/card#${card.secret}`) } };
+		return { card: { name: card.name, classId: card.classId, words: card.words, address: `${url.origin}/sign-in`, qr: qrOf(`${url.origin}/card#${card.secret}`) } };
 	}
 };

@@ -13,6 +13,6 @@ export const actions: Actions = {
 	async default({ locals: { sql, asker, membership }, url }) {
 		if (!asker || !membership) error(404);
 		const { secret, ...card } = await makeCard(sql, asker, membership.memberId);
-		return { card: { ...card, qr: qrOf(`${url.origin}/card#${secret}`) } };
+		return { card: { ...card, address: `${url.origin}/sign-in`, qr: qrOf(`${url.origin}/card#${secret}`) } };
 	}
 };

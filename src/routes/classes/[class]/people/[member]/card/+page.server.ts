@@ -25,6 +25,6 @@ export const actions: Actions = {
 	async default({ locals, params, url }) {
 		const { member, asker } = await learner(locals, params);
 		const { secret, ...card } = await makeCard(locals.sql, asker, member.memberId);
-		return { ended: member.hasCard, card: { ...card, qr: qrOf(`${url.origin}/card#${secret}`) } };
+		return { ended: member.hasCard, card: { ...card, address: `${url.origin}/sign-in`, qr: qrOf(`${url.origin}/card#${secret}`) } };
 	}
 };
