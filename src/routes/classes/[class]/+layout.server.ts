@@ -9,7 +9,7 @@ export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership 
 	depends(TABLE);
 	if (!asker || !membership) error(404);
 	const [{ title }, members] = await Promise.all([readClass(sql, asker, params.class), readMembers(sql, asker, params.class)]);
-	// Whoever stands at the door is seen from every place.
+	// How many stand at the door is seen from every place, in as few letters as a phone's top row has room for.
 	const asking = members.filter(({ status }) => status === 'asked').length;
 	const root = `/classes/${params.class}`;
 	const teaches = membership.role === 'teacher';
@@ -19,7 +19,7 @@ export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership 
 			places: [
 				{ href: root, label: 'Table' },
 				...(teaches ? [{ href: `${root}/numbers`, label: 'Numbers' }] : []),
-				{ href: `${root}/people`, label: asking > 0 ? `People (${asking} at the door)` : 'People' },
+				{ href: `${root}/people`, label: asking > 0 ? `People (${asking})` : 'People' },
 				...(teaches ? [{ href: `${root}/rules`, label: 'Rules' }] : [])
 			],
 			note: title
