@@ -29,7 +29,7 @@ const act = (does: (event: RequestEvent, memberId: string, form: FormData) => Pr
 		const memberId = String(form.get('member') ?? '');
 		const member = (await readMembers(sql, asker, event.params.class)).find((one) => one.memberId === memberId);
 		const { moved, says } = await does(event, memberId, form);
-		return moved && member ? { said: says(member.name) } : fail(400, { said: 'Someone has decided that meanwhile. This is how it stands.' });
+		return moved && member ? { of: 'who', said: says(member.name) } : fail(400, { of: 'who', said: 'Someone has decided that meanwhile. This is how it stands.' });
 	};
 
 export const actions: Actions = {
@@ -47,8 +47,8 @@ export const actions: Actions = {
 	async code({ locals: { sql, asker }, params, request }) {
 		if (!asker) error(404);
 		const minutes = (await request.formData()).get('minutes');
-		if (!holds.some(({ value }) => value === minutes)) return fail(400, { said: 'Choose how long the new code holds. Nothing has changed yet.' });
+		if (!holds.some(({ value }) => value === minutes)) return fail(400, { of: 'code', said: 'Choose how long the new code holds. Nothing has changed yet.' });
 		await newJoinCode(sql, asker, params.class, new Date(), Number(minutes));
-		return { said: 'A new code holds. The one before it opens nothing now.' };
+		return { of: 'code', said: 'A new code holds. The one before it opens nothing now.' };
 	}
 };
