@@ -10,11 +10,11 @@ const said = (text: string, unit: 'cm' | 'in') => {
 
 test('28½ in is read back as it was typed, and in centimetres', () => {
 	expect(said('28½', 'in')).toBe('28 1/2 in, that is 72.4 cm');
-	expect(said('72,5', 'cm')).toBe('72.5 cm, that is 28 1/2 in');
+	expect(said('72,5', 'cm')).toBe('72.5 cm, that is about 28 1/2 in');
 });
 
 test('a unit that was typed stays, and the other one is the field’s', () => {
-	expect(said('72.5 cm', 'in')).toBe('72.5 cm, that is 28 1/2 in');
+	expect(said('72.5 cm', 'in')).toBe('72.5 cm, that is about 28 1/2 in');
 	expect(said('725 mm', 'cm')).toBe('725 mm, that is 72.5 cm');
 	expect(said('28 1/2 in', 'cm')).toBe('28 1/2 in, that is 72.4 cm');
 	expect(said('0.72 m', 'cm')).toBe('72.0 cm, that is 28 3/8 in');
@@ -23,7 +23,13 @@ test('a unit that was typed stays, and the other one is the field’s', () => {
 test('what is finer than a tape is read back without rounding it to the tape', () => {
 	expect(said('28 11/16', 'in')).toBe('28 11/16 in, that is 72.9 cm');
 	// 725.5 ÷ 25.4 = 28.563, and 8 × 0.563 = 4.504: five eighths.
-	expect(said('72.55', 'cm')).toBe('72.55 cm, that is 28 5/8 in');
+	expect(said('72.55', 'cm')).toBe('72.55 cm, that is about 28 5/8 in');
+});
+
+test('a conversion that a tape would show otherwise is told as about', () => {
+	// 14 ÷ 25.4 = 0.551: half an inch is 1.3 mm short of it; 2 in are 50.8 mm.
+	expect(said('1.4', 'cm')).toBe('1.4 cm, that is about 1/2 in');
+	expect(said('5.08', 'cm')).toBe('5.08 cm, that is 2 in');
 });
 
 test('an empty field has no echo, and what can’t be read gives the issue and no length', () => {

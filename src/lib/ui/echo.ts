@@ -13,8 +13,15 @@ export function echoOf(text: string, unit: Unit): Echo {
 	const { mm, unit: typed } = parsed.value;
 	const own = typed === 'm' ? 'cm' : typed;
 	const read = formatLength(mm, own, { step: fine(mm, own) });
-	const other = own === 'in' ? formatLength(mm, 'cm') : formatLength(mm, unit === 'in' ? 'in' : own === 'mm' ? 'cm' : 'in');
-	return { mm, text: `${read}, that is ${other}` };
+	const otherUnit = own === 'in' || (own === 'mm' && unit !== 'in') ? 'cm' : 'in';
+	const other = formatLength(mm, otherUnit);
+	return { mm, text: `${read}, that is ${isNear(other, otherUnit, mm) ? '' : 'about '}${other}` };
+}
+
+/** Whether the words say the length to half a sixteenth of an inch (0.8 mm), finer than one reads a tape. */
+function isNear(words: string, unit: Unit, mm: number): boolean {
+	const said = parseLength(words, unit);
+	return said.ok && Math.abs(said.value.mm - mm) <= 25.4 / 32;
 }
 
 /** The tape's own marks where the length lies on one; else the finest that is typed: ¹⁄₆₄ in or hundredths. */

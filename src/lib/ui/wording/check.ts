@@ -1,7 +1,8 @@
 // A sentence for everything the draft tells back, and for each way out. Lengths in the reader's unit.
 import type { Check, CheckCode, WayOut } from '../../drafting/check.ts';
 import type { Unit } from '../../drafting/length.ts';
-import { choiceNames, fine, long, shareWords } from './figure.ts';
+import { choiceNames, shareWords } from './figure.ts';
+import { fine, long } from './long.ts';
 
 type Says = (check: Check, unit: Unit) => string;
 const good = ({ severity }: Check): boolean => severity === 'good';

@@ -1,5 +1,4 @@
-// What the draft's figures and choices are called, and lengths as they stand in a sentence.
-import { formatLength, type Unit } from '../../drafting/length.ts';
+// What the draft's figures and choices are called.
 import type { Figures } from '../../drafting/draft.ts';
 
 export const figureNames: Readonly<Record<keyof Figures, string>> = {
@@ -35,14 +34,6 @@ export const choiceNames: Readonly<Record<string, string>> = {
 	'skirt.waistEase': 'ease at the waist', 'skirt.hipEase': 'ease at the hip', 'skirt.band.depth': 'depth of the band', 'skirt.band.underlap': 'underlap',
 	'skirt.hem': 'hem allowance', 'skirt.hemFinish': 'hem finish', 'skirt.zipAt': 'place of the zip', 'skirt.lining.shorterBy': 'how much shorter the lining is',
 	'skirt.allowances.waist': 'waist allowance', 'skirt.allowances.seam': 'seam allowance'
-};
-
-/** A length as a ruler shows it. */
-export const long = (mm: number | undefined, unit: Unit): string => formatLength(mm ?? 0, unit);
-/** A small length: millimetres to the half where the unit is metric, sixteenths in inches. */
-export const fine = (mm: number | undefined, unit: Unit): string => {
-	if (unit === 'in') return formatLength(mm ?? 0, 'in', { step: 1 / 16 });
-	return Math.abs(mm ?? 0) < 50 ? `${String(Math.round((mm ?? 0) * 2) / 2).replace('-', '−')} mm` : formatLength(mm ?? 0, unit);
 };
 
 const shares: readonly (readonly [number, string])[] = [

@@ -2,36 +2,19 @@
 import type { Issue } from '../../drafting/result.ts';
 import type { Unit } from '../../drafting/length.ts';
 import { wayOutSentence } from './check.ts';
-import { choiceNames, fine, long } from './figure.ts';
+import { choiceNames } from './figure.ts';
+import { came, capital, lengthSays, type Says } from './length.ts';
+import { fine, long } from './long.ts';
 import { refusalSays } from './refusal.ts';
 
-type Says = (issue: Issue, unit: Unit) => string;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 /** The field in words; its path where it has no name. */
 const field = ({ path }: Issue): string => choiceNames[path] ?? (path === '' ? 'this' : `“${path}”`);
 const list = (values: unknown): string => (Array.isArray(values) ? values.map(String).join(', ') : String(values ?? ''));
-const came = ({ received }: Issue): string => (typeof received === 'string' || typeof received === 'number' ? `“${String(received)}”` : 'that');
-const example: Readonly<Record<Unit, string>> = { cm: '72.5', mm: '725', in: '28 1/2' };
 const ways = ({ waysOut }: Issue, unit: Unit): string => (waysOut?.length ? ` ${waysOut.map((way) => wayOutSentence(way, unit)).join(', or ')}.` : '');
 
 /** Every code of drafting's issues and of the draft command's. */
 export const issueSays: Readonly<Record<string, Says>> = {
-	'length-missing': (_, unit) => `Nothing is written here yet. Write a length, such as ${example[unit]}.`,
-	'not-a-length': (issue, unit) => `${capital(came(issue))} isn’t read as a length. Write it as a number, such as ${example[unit]}.`,
-	'text-too-long': () => 'That is too long for a length. Write the number and its unit, nothing else.',
-	'unit-unknown': (issue) => `The unit in ${came(issue)} isn’t known here. Write cm, mm, m or in.`,
-	'length-negative': () => 'A length can’t be less than nothing. Write it without the minus sign.',
-	'fraction-over-nothing': () => 'A fraction can’t have 0 below its line. Check the fraction.',
-	'ambiguous-length': ({ figures, received }, unit) => `“${String(received)}” can be read two ways: ${long(figures?.whole, unit)} or ${long(figures?.decimal, unit)}. Write it with a point, or without the comma.`,
-	'length-too-long': (_, unit) => `That is longer than any cloth. Check the number and its unit; a length here is like ${example[unit]}.`,
-	'length-out-of-range': (issue, unit) => {
-		const { least, most, given, guess } = issue.figures ?? {};
-		const said = given === undefined ? 'That' : long(given, unit);
-		return guess === undefined
-			? `${said} can’t be right here. Write a length from ${long(least, unit)} to ${long(most, unit)}.`
-			: `${said} looks like a slip. Did you mean ${guessed(guess, given, unit)}?`;
-	},
+	...lengthSays,
 	'field-missing': (issue) => `${capital(field(issue))} is missing. Add it.`,
 	'not-one-of': (issue) => `${capital(came(issue))} isn’t one of the choices for ${field(issue)}. Choose from: ${list(issue.expected)}.`,
 	'not-a-number': (issue) => `${capital(field(issue))} is a plain number. Write it in figures.`,
@@ -50,13 +33,6 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'file-too-large': ({ expected }) => `That is larger than any draft’s input. Up to ${String(expected)} bytes are read.`,
 	'one-file': () => 'Name one file, or - for standard input.'
 };
-
-/** A guess in the unit that makes sense of it: 28 cm was perhaps 28 in. */
-function guessed(guess: number, given: number | undefined, unit: Unit): string {
-	const mixed = given !== undefined && (Math.abs(guess / given - 2.54) < 0.01 || Math.abs(given / guess - 2.54) < 0.01);
-	if (!mixed) return long(guess, unit);
-	return unit === 'in' ? long(guess, 'cm') : long(guess, 'in');
-}
 
 /** A code from another room has its words there; one without words is our own mistake, and is shown by its name. */
 export function issueSentence(issue: Issue, unit: Unit): string {

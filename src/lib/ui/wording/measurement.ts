@@ -2,7 +2,7 @@
 import type { Measurement } from '../../drafting/body.ts';
 import type { Unit } from '../../drafting/length.ts';
 import type { Question } from '../../drafting/measurement.ts';
-import { long } from './figure.ts';
+import { long } from './long.ts';
 
 const names: Readonly<Record<Measurement, string>> = { waist: 'Waist', hip: 'Hip', waistToHip: 'Waist to hip', length: 'Finished length' };
 export const measurementName = (measurement: Measurement): string => names[measurement];
