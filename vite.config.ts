@@ -4,6 +4,9 @@ import { devDatabase } from './src/commands/dev-database.ts';
 
 export default defineConfig({
 	plugins: [sveltekit(), devDatabase()],
+	// Only a page's styles are asked for ahead of its scripts when one walks from page to page: the list of every script of
+	// every page would weigh on each first load. What a page itself needs first, its document already names.
+	build: { modulePreload: { resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css')) } },
 	server: { fs: { allow: ['content'] } },
 	test: {
 		include: ['test/**/*.test.ts'],

@@ -9,6 +9,7 @@ import { figureOf, figures } from '../../src/lib/lesson/figure.ts';
 import { sampleDraft, sampleRules } from '../../src/lib/lesson/sample.ts';
 import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
 import { workOut, workingNames, workingOf } from '../../src/lib/lesson/working.ts';
+import { terms } from '../../src/lib/lesson/term.ts';
 import { drawingsFor } from '../../src/lib/ui/lesson/drawings.ts';
 import { partText } from '../../src/lib/ui/lesson/part-text.ts';
 import PartView from '../../src/lib/ui/lesson/PartView.svelte';
@@ -37,7 +38,7 @@ function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip
 }
 
 const readerOf = (draft: Draft, unit: Unit, rest: Partial<Reader> = {}): Reader => ({
-	draft, example, drawings: {}, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
+	draft, example, drawings: {}, terms, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
 });
 
 /** The words a reader sees: no markup, comments or styles. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { count, countPeople, duration, have, list } from '../../src/lib/ui/wording/count.ts';
 import { sayFraction } from '../../src/lib/ui/wording/fraction.ts';
-import { savedLine } from '../../src/lib/ui/wording/notice.ts';
+import { savedLine } from '../../src/lib/ui/wording/saved.ts';
 import { refusalSays } from '../../src/lib/ui/wording/refusal.ts';
 import { sentencesAt } from '../../src/lib/ui/wording/sentences.ts';
 import { placeAt } from '../../src/lib/ui/mast.ts';

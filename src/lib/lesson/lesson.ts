@@ -2,6 +2,7 @@
 import type { Issue, Result } from '../drafting/result.ts';
 import { readMarkup } from './markup.ts';
 import { parsePart, type Part } from './part.ts';
+import { place, slugOf } from './place.ts';
 import { readStyle, styleKeys, type LessonStyle } from './style.ts';
 
 export interface Lesson {
@@ -44,10 +45,6 @@ export const stagesOf = (lesson: Lesson): StageList =>
 
 /** The texts of a lesson folder, by path; whoever calls gathers them (a build's glob, or a folder on disk). */
 export type LessonFiles = Readonly<Record<string, string>>;
-
-const place = /(?:^|\/)(\d+-([a-z0-9-]+))\/([a-z0-9-]+\.md)$/;
-
-export const slugOf = (path: string): string => place.exec(path)?.[2] ?? '';
 
 /** Every lesson in the files, in the order of their folders' numbers. */
 export function readShelf(files: LessonFiles): Result<readonly Lesson[]> {

@@ -1,11 +1,14 @@
 // The trade's words, each said once in plain words (UK terms). A lesson links a word to its meaning with Term.
+import type { Part } from './part.ts';
 
 export interface Term {
 	readonly word: string;
 	readonly means: string;
 }
 
-export const terms: Readonly<Record<string, Term>> = {
+export type Terms = Readonly<Record<string, Term>>;
+
+export const terms: Terms = {
 	'waist-line': { word: 'waist line', means: 'The line where skirt and band are sewn together.' },
 	ease: { word: 'ease', means: 'Extra length in the cloth so that you can move and breathe.' },
 	'seam-allowance': { word: 'seam allowance', means: 'The strip of cloth between the stitch line and the cut edge.' },
@@ -37,3 +40,9 @@ export const terms: Readonly<Record<string, Term>> = {
 	'thread-chain': { word: 'thread chain', means: 'A short cord looped from sewing thread. It holds two hems together loosely.' },
 	share: { word: 'share', means: 'How much of a full circle the skirt takes. Half a circle is a share of one half.' }
 };
+
+/** The terms that a part's text links, and no others: a page carries them as data. */
+export function termsOf(part: Part): Terms {
+	const names = part.uses.flatMap(({ name, attributes }) => (name === 'Term' && attributes.of && terms[attributes.of] ? [attributes.of] : []));
+	return Object.fromEntries(names.map((name) => [name, terms[name]!]));
+}

@@ -2,7 +2,7 @@
 import type { EventBody, NewEvent } from '../class/event.ts';
 import { answerOf, batch, makeEvent, merge, nextCounter, pause, withoutKept, type Unsent } from './unsent-queue.ts';
 import { drawId, openStore, type UnsentStore } from './unsent-store.ts';
-import type { SavedState } from './wording/notice.ts';
+import type { SavedState } from './wording/saved.ts';
 
 export interface UnsentOptions {
 	readonly classId: string;

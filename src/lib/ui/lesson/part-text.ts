@@ -1,6 +1,6 @@
 // A part's text as a component, fetched by itself, so that a page loads one part and no more.
 import type { Component } from 'svelte';
-import { slugOf } from '$lib/lesson/lesson.ts';
+import { slugOf } from '$lib/lesson/place.ts';
 
 const texts = import.meta.glob<{ default: Component }>('/content/lessons/*/*.md');
 const nameOf = (path: string) => path.replace(/^.*\/(?:\d+-)?|\.md$/g, '');

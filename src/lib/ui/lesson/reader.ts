@@ -2,6 +2,7 @@
 import { createContext, type Snippet } from 'svelte';
 import type { Unit } from '$lib/class/event.ts';
 import type { Draft } from '$lib/drafting/draft.ts';
+import type { Terms } from '$lib/lesson/term.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';
 
 /** How far a learner's numbers are on the way to the scissors. */
@@ -25,6 +26,8 @@ export interface Reader {
 	readonly example: Draft;
 	/** By name: only those that this part uses, drawn from the draft. */
 	readonly drawings: Readonly<Record<string, Drawing>>;
+	/** By name: the terms that this part links. */
+	readonly terms: Terms;
 	/** True: the figures are sample numbers, and never look like the reader's own. */
 	readonly sample: boolean;
 	readonly unit: Unit;

@@ -1,6 +1,7 @@
 import { error } from '@sveltejs/kit';
 import { lessonOf } from '$lib/ui/lesson/shelf.ts';
 import { sampleDraft } from '$lib/lesson/sample.ts';
+import { terms } from '$lib/lesson/term.ts';
 import { unitOf } from '$lib/ui/lesson/address.ts';
 import type { PageServerLoad } from './$types';
 
@@ -11,7 +12,7 @@ export const load: PageServerLoad = ({ params, url }) => {
 	const { slug, title, summary, parts } = lesson;
 	return {
 		mast: { back: { href: '/lessons', label: 'Lessons' } },
-		unit, draft: sampleDraft(lesson.style, unit),
+		unit, draft: sampleDraft(lesson.style, unit), terms,
 		lesson: { slug, title, summary },
 		parts: parts.map(({ id, title, kind, minutes, waits, steps }) => ({ id, title, kind, minutes, waits, steps: steps.length }))
 	};

@@ -1,6 +1,7 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import type { EventBody } from '$lib/class/event.ts';
 import { sampleDraft } from '$lib/lesson/sample.ts';
+import { termsOf } from '$lib/lesson/term.ts';
 import { readClass } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { readEvents } from '$lib/server/log.ts';
@@ -25,7 +26,7 @@ export const load: PageServerLoad = async ({ locals: { sql, asker, membership },
 	return {
 		part: { id: part.id, title: part.title, kind: part.kind, minutes: part.minutes, waits: part.waits, steps: part.steps },
 		stage: stages.findIndex(({ id }) => id === part.id),
-		draft, example, sample: draft === example, drawings: drawingsFor(part, draft, unit),
+		draft, example, sample: draft === example, drawings: drawingsFor(part, draft, unit), terms: termsOf(part),
 		ids: drawIds(1),
 		mast: { ...mast, back: { href: root, label: 'My skirt' }, right: { href: `${root}/draft`, label: 'My numbers' } }
 	};

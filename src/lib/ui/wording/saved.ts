@@ -1,4 +1,4 @@
-// The quiet lines: what is saved, what is sent, what a plain connection lacks.
+// The quiet line: what is saved, and what is sent.
 import { count } from './count.ts';
 
 /** What a device knows about what was said on it. */
@@ -25,6 +25,3 @@ export function savedLine(state: SavedState, time: string): string {
 	const more = waiting > 1 ? `, ${count(waiting, 'thing waits', 'things wait')}` : '';
 	return `${when} · not yet sent to your teacher${more}${kept ? '' : '. Keep this page open.'}`;
 }
-
-/** On a plain http address in a hall. Neutral: everything works, with less around it. */
-export const plainAddress = 'This address is not encrypted. Everything works, but others on this network could look on. Your teacher can tell you about a secure one.';
