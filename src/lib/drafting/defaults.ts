@@ -1,5 +1,5 @@
 // What is taken where nothing is said, and why. Lengths in mm. Share, waist and length have none: they are the skirt.
-import type { HemFinish, Lining, ZipAt } from './skirt.ts';
+import type { Closure, HemFinish, Lining, Sits, ZipAt } from './skirt.ts';
 
 export interface Default<T> {
 	readonly value: T;
@@ -13,8 +13,15 @@ export const defaults = {
 	hipEase: set<number>(20, 'room to sit in a woven cloth'),
 	panels: set<number>(1, 'one piece, one seam'),
 	bandDepth: set<number>(40, 'stands up with a light interfacing'),
+	sits: set<Sits>('above', 'the waist seam lies on the measured waist line'),
+	contourSits: set<Sits>('below', 'its top edge lies on the measured waist line, its lower edge where that girth was read'),
+	elastic: set<number>(30, 'wide enough to stay flat'),
+	casingDepth: set<number>(35, 'the elastic and a little more, so that it slides'),
+	waistFacing: set<number>(60, 'deep enough to stay inside'),
+	closure: set<Closure>('zip', 'a woven cloth does not stretch over the hip'),
 	underlap: set<number>(30, 'room for a button or two hooks'),
 	hem: set<number>(15, 'turned twice by half of it, it lies flat on a curve'),
+	hemFacing: set<number>(50, 'deep enough to lie flat and be caught down'),
 	hemFinish: set<HemFinish>('narrow', 'a curved hem eases least when it is narrow (Oregon State 4-H leaflet L-87: ¼ in or rolled for circles)'),
 	zipAt: set<ZipAt>('centreBack', 'the one seam of a skirt in one panel'),
 	zipSeries: set<'cm' | 'in'>('cm', 'one series for every unit, so that a change of unit changes no figure'),

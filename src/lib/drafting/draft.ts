@@ -1,15 +1,19 @@
 import type { Body } from './body.ts';
-import { bandPieces } from './band.ts';
+import { contourFigures, contourPieces } from './band/contour.ts';
+import { stripPieces } from './band/strip.ts';
 import type { Check } from './check.ts';
 import { checksOf } from './checks/all.ts';
 import { obstacles } from './cuttable.ts';
+import { facingPieces } from './facing.ts';
 import { figuresOf } from './figures.ts';
-import { panelPieces, panelPlaces } from './panel.ts';
+import { liningBelowZip } from './opening.ts';
+import { lining, panelPieces, panelPlaces, shell, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
 import { ok, refuse, type Result } from './result.ts';
+import { ringPiece } from './ring.ts';
 import type { Seam } from './seam.ts';
 import { seamsOf } from './seams.ts';
-import type { Skirt } from './skirt.ts';
+import { isRing, type FlaredSkirt, type Skirt } from './skirt.ts';
 
 /** Every figure of a flared skirt, unrounded; lengths mm, angles radians, areas mm². */
 export interface Figures {
@@ -25,23 +29,36 @@ export interface Figures {
 	readonly hemSweep: number;
 	/** What a single turn of the hem has to ease in, whatever the finish. */
 	readonly hemSurplus: number;
-	readonly bandCutLength: number;
-	readonly bandCutDepth: number;
-	/** The least opening below the waist seam that lets the hip through; 0 when no hip is known or none is needed. */
-	readonly openingBelowSeam: number;
+	/** Absent for a faced waist. Of a contour band, along its lower edge. */
+	readonly bandCutLength?: number;
+	readonly bandCutDepth?: number;
+	/** Of a contour band's sewn part. */
+	readonly bandAngle?: number;
+	readonly bandTopRadius?: number;
+	readonly bandLowRadius?: number;
+	/** What an elastic is cut to. */
+	readonly elasticLength?: number;
+	/** The least opening below the waist seam that lets the hip through; 0 when none is needed. Absent, as the zip is, without a hip. */
+	readonly openingBelowSeam?: number;
 	/** The zip to buy: the least shop length that is not under the opening. */
-	readonly zipLength: number;
-	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down; 0 without a zip. */
-	readonly zipEndBelowSeam: number;
+	readonly zipLength?: number;
+	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down, or the hem fold if that comes first. */
+	readonly zipEndBelowSeam?: number;
+	/** Of the widest panel, as the three figures below it. */
 	readonly panelAngle: number;
 	readonly panelCutArea: number;
 	readonly panelWaistCutLength: number;
 	readonly panelHemCutLength: number;
 	/** How much shorter the cut waist edge is than its stitch line, all round: why it is clipped. */
 	readonly waistClip: number;
+	/** The hip below the waist seam, where its depth is known. */
+	readonly hipDepth?: number;
 	/** Girth at hip depth, where both are known. */
 	readonly girthAtHip?: number;
+	readonly liningSweepAngle?: number;
+	readonly liningWaistRadius?: number;
 	readonly liningHemRadius?: number;
+	/** Where there is a lining and the hip is known. */
 	readonly liningOpeningBelowSeam?: number;
 }
 
@@ -56,32 +73,57 @@ export interface Draft {
 }
 
 /** Raised whenever the same inputs may give other figures: a clearance remembers it. */
-export const ENGINE = '1';
+export const ENGINE = '3';
 
 /**
  * Checked choices → everything that can be told about the skirt. Refuses a skirt that can't be cut (cuttable.ts), with
  * the ways on; what can be cut but shouldn't be is a check with severity `stop`.
  */
 export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
-	// One panel has one seam, and it lies at centre back; the check `zip-at-centre-back` says so.
-	const skirt: Skirt = chosen.panels === 1 && chosen.zipAt !== 'centreBack' ? { ...chosen, zipAt: 'centreBack' } : chosen;
+	const skirt = settled(chosen);
 	const inTheWay = obstacles(body, skirt);
 	if (inTheWay.length > 0) return refuse(...inTheWay);
 
 	const figures = figuresOf(body, skirt);
 	const places = panelPlaces(skirt, figures.sweepAngle);
-	const size = {
-		waistRadius: figures.waistRadius, hemRadius: figures.hemRadius, zipEnd: figures.zipEndBelowSeam,
-		waistAllowance: skirt.allowances.waist, seamAllowance: skirt.allowances.seam, hemAllowance: skirt.hem
-	};
-	const pieces = [...panelPieces(places, size, 'shell'), ...bandPieces(places, figures.waistSeamGirth, skirt)];
-	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
-	if (figures.liningHemRadius !== undefined) pieces.push(...panelPieces(places, { ...size, hemRadius: figures.liningHemRadius, zipEnd: 0 }, 'lining'));
+	const pieces = piecesOf(body, skirt, figures, places);
+	const contour = skirt.band.kind === 'contour' ? contourFigures(skirt.band, body.waist + skirt.waistEase) : null;
+	const { zipEndBelowSeam: zipEnd, skirtLength, liningHemRadius = 0, liningWaistRadius = 0, liningOpeningBelowSeam = 0 } = figures;
+	const liningLength = liningHemRadius - liningWaistRadius;
 	const seams = seamsOf({
-		places, pieces, skirt, waistSeam: figures.waistSeamGirth, zipEnd: figures.zipEndBelowSeam, liningOpening: figures.liningOpeningBelowSeam ?? 0
+		places, pieces, skirt, waistSeam: figures.waistSeamGirth, contour,
+		open: zipEnd === undefined ? 0 : zipEnd / skirtLength,
+		liningOpen: zipEnd === undefined ? 0 : Math.min(1, Math.max(zipEnd + liningBelowZip, liningOpeningBelowSeam) / liningLength)
 	});
 	const drafted: Drafted = { unit: 'mm', body, skirt, figures, pieces, seams };
 	return ok({ ...drafted, checks: checksOf(drafted, chosen) });
+}
+
+/** What goes together whatever was asked: one panel has its seam at centre back (the check `zip-at-centre-back` says so), and what is pulled on has no underlap. */
+function settled(chosen: Skirt): Skirt {
+	let skirt = chosen;
+	if (skirt.panels === 1 && skirt.zipAt !== 'centreBack') skirt = { ...skirt, zipAt: 'centreBack' };
+	if (skirt.closure === 'none' && skirt.band.underlap !== 0) skirt = { ...skirt, band: { ...skirt.band, underlap: 0 } };
+	return skirt;
+}
+
+function piecesOf(body: Body, skirt: FlaredSkirt, figures: Figures, places: readonly PanelPlace[]): readonly Piece[] {
+	const { allowances, band } = skirt;
+	const { waistRadius, hemRadius, waistSeamGirth, liningHemRadius, liningWaistRadius, liningSweepAngle } = figures;
+	const size = {
+		waistRadius, hemRadius, zipEnd: figures.zipEndBelowSeam,
+		waistAllowance: allowances.waist, seamAllowance: allowances.seam, hemAllowance: skirt.hem
+	};
+	const pieces = isRing(skirt) ? [ringPiece(size, 'panel', 'shell')] : [...panelPieces(places, size, shell)];
+	if (band.kind === 'contour') pieces.push(...contourPieces(places, contourFigures(band, body.waist + skirt.waistEase), skirt));
+	else if (band.kind !== 'faced') pieces.push(...stripPieces(places, waistSeamGirth, skirt));
+	pieces.push(...facingPieces(places, size, skirt));
+	if (liningHemRadius === undefined || liningWaistRadius === undefined || liningSweepAngle === undefined) return pieces;
+	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
+	const linings = { ...size, waistRadius: liningWaistRadius, hemRadius: liningHemRadius, zipEnd: undefined, narrowed: liningSweepAngle / figures.sweepAngle };
+	if (isRing(skirt) && skirt.lining?.share === 1) pieces.push(ringPiece(linings, 'lining', 'lining'));
+	else pieces.push(...panelPieces(places, linings, lining));
+	return pieces;
 }
 
 /** A draft before its checks. */

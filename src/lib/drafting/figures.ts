@@ -1,12 +1,24 @@
 // Every figure of a flared skirt in closed form (drafting by sectors: circle geometry). Millimetres and radians.
+import { contourFigures } from './band/contour.ts';
+import { contourOpening } from './band/contour-opening.ts';
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
 import { openingBelow, topStop, zipFor } from './opening.ts';
-import type { FlaredSkirt } from './skirt.ts';
+import { isRing, type Band, type FlaredSkirt } from './skirt.ts';
 
 /** The whole sweep at the stitch lines for a share of a full circle. */
 export const sweepAngle = (share: number): number => 2 * Math.PI * share;
 export const waistRadius = (seam: number, sweep: number): number => seam / sweep;
+
+/** The stitch line's girth: of a contour band its lower edge, of an elastic what must go over the hip. Without a hip, an elastic's is unknown and the waist's stands in. */
+export function waistSeamOf(body: Body, { band, waistEase, hipEase }: FlaredSkirt): number {
+	const waist = body.waist + waistEase;
+	if (band.kind === 'contour') return band.lower;
+	return band.kind === 'elastic' && body.hip !== undefined ? Math.max(waist, body.hip + hipEase) : waist;
+}
+
+/** How far the waist seam lies below the measured waist line. mm */
+export const seamBelowWaist = ({ sits, depth }: Band): number => (sits === 'below' ? depth : sits === 'centred' ? depth / 2 : 0);
 
 /** The angle of an arc of radius q in a panel, carried through the parallel strips of seam allowance on both sides. */
 export const cutAngle = (panelAngle: number, radius: number, strip: number): number => panelAngle + 2 * Math.asin(strip / radius);
@@ -20,20 +32,36 @@ export function cutArea(panelAngle: number, inner: number, outer: number, strip:
 	return (panelAngle * (outer - inner) * (outer + inner)) / 2 + strips(outer) - strips(inner);
 }
 
+/** The widest panel's angle, and the strip of allowance along its straight edges: a ring has none. */
+export function widestPanel(skirt: FlaredSkirt): { readonly angle: number; readonly strip: number } {
+	const widest = skirt.panelShares ? Math.max(...skirt.panelShares) : 1 / skirt.panels;
+	return { angle: sweepAngle(skirt.share) * widest, strip: isRing(skirt) ? 0 : skirt.allowances.seam };
+}
+
 /** Of a skirt that can be cut (cuttable.ts). */
 export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
-	const { allowances, lining } = skirt;
+	const { allowances, lining, band } = skirt;
+	const { hip, waistToHip } = body;
 	const sweep = sweepAngle(skirt.share);
-	const seam = body.waist + skirt.waistEase;
+	const seam = waistSeamOf(body, skirt);
 	const radius = waistRadius(seam, sweep);
 	const cutWaistRadius = radius - allowances.waist;
-	const skirtLength = skirt.length - skirt.band.depth;
+	const skirtLength = skirt.length - band.depth;
 	const hemRadius = radius + skirtLength;
 	const cutHemRadius = hemRadius + skirt.hem;
-	const panelAngle = sweep / skirt.panels;
-	const openingBelowSeam = body.hip === undefined ? 0 : openingBelow(seam, sweep, body.hip + skirt.hipEase);
-	const zip = zipFor(openingBelowSeam, skirt.zipSeries);
-	const { hip, waistToHip } = body;
+	const { angle: panelAngle, strip } = widestPanel(skirt);
+	const contour = band.kind === 'contour' ? contourFigures(band, body.waist + skirt.waistEase) : null;
+	const hipDepth = waistToHip === undefined ? undefined : Math.max(0, waistToHip - seamBelowWaist(band));
+	// Nothing is said of an opening that nobody could work out. What is pulled on has none.
+	const least = (angle: number): number | undefined =>
+		hip === undefined ? undefined
+			: skirt.closure === 'none' ? 0
+				: contour ? contourOpening(contour, { radius: seam / angle, sweep: angle, girth: hip + skirt.hipEase }) : openingBelow(seam, angle, hip + skirt.hipEase);
+	const opening = least(sweep);
+	const liningSweep = lining ? sweepAngle(lining.share) : undefined;
+	const liningOpening = liningSweep === undefined ? undefined : liningSweep === sweep ? opening : least(liningSweep);
+	// A lining of less flare needs the longer slit, and one zip serves both.
+	const needed = opening === undefined ? undefined : Math.max(opening, liningOpening ?? 0);
 	return {
 		sweepAngle: sweep,
 		waistSeamGirth: seam,
@@ -44,17 +72,37 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 		cutHemRadius,
 		hemSweep: sweep * hemRadius,
 		hemSurplus: 2 * sweep * skirt.hem,
-		bandCutLength: seam + skirt.band.underlap + 2 * allowances.seam,
-		bandCutDepth: 2 * skirt.band.depth + 2 * allowances.waist,
-		openingBelowSeam,
-		zipLength: zip.length,
-		zipEndBelowSeam: zip.length > 0 ? Math.min(zip.length + topStop, skirtLength) : 0,
+		...bandFigures(skirt, seam),
+		...contour,
+		...(band.kind === 'elastic' && { elasticLength: elasticLength(body.waist) }),
+		...(needed !== undefined && { openingBelowSeam: needed }),
+		...(needed !== undefined && skirt.closure === 'zip' && zipFigures(needed, skirt.zipSeries, skirtLength)),
 		panelAngle,
-		panelCutArea: cutArea(panelAngle, cutWaistRadius, cutHemRadius, allowances.seam),
-		panelWaistCutLength: cutWaistRadius * cutAngle(panelAngle, cutWaistRadius, allowances.seam),
-		panelHemCutLength: cutHemRadius * cutAngle(panelAngle, cutHemRadius, allowances.seam),
+		panelCutArea: cutArea(panelAngle, cutWaistRadius, cutHemRadius, strip),
+		panelWaistCutLength: cutWaistRadius * cutAngle(panelAngle, cutWaistRadius, strip),
+		panelHemCutLength: cutHemRadius * cutAngle(panelAngle, cutHemRadius, strip),
 		waistClip: sweep * allowances.waist,
-		...(hip !== undefined && waistToHip !== undefined && { girthAtHip: seam + sweep * Math.min(waistToHip, skirtLength) }),
-		...(lining && { liningHemRadius: hemRadius - lining.shorterBy, liningOpeningBelowSeam: openingBelowSeam })
+		...(hipDepth !== undefined && { hipDepth }),
+		...(hip !== undefined && hipDepth !== undefined && { girthAtHip: seam + sweep * Math.min(hipDepth, skirtLength) }),
+		...(lining && liningSweep !== undefined && {
+			liningSweepAngle: liningSweep, liningWaistRadius: seam / liningSweep, liningHemRadius: seam / liningSweep + skirtLength - lining.shorterBy,
+			...(liningOpening !== undefined && { liningOpeningBelowSeam: liningOpening })
+		})
 	};
+}
+
+/** A strip folded along its length; a contour band is as long as its lower edge. None for a faced waist. */
+function bandFigures({ band, allowances }: FlaredSkirt, seam: number): Pick<Figures, 'bandCutLength' | 'bandCutDepth'> {
+	if (band.kind === 'faced') return {};
+	const sides = band.kind === 'contour' ? band.depth : 2 * band.depth;
+	return { bandCutLength: seam + band.underlap + 2 * allowances.seam, bandCutDepth: sides + 2 * allowances.waist };
+}
+
+/** What an elastic is cut to, its ends lapped: nine tenths of the waist (from memory: try it on). mm */
+export const elasticLength = (waist: number): number => 0.9 * waist + elasticLap;
+const elasticLap = 20;
+
+function zipFigures(opening: number, series: FlaredSkirt['zipSeries'], skirtLength: number): Required<Pick<Figures, 'zipLength' | 'zipEndBelowSeam'>> {
+	const { length } = zipFor(opening, series);
+	return { zipLength: length, zipEndBelowSeam: Math.min(length + topStop, skirtLength) };
 }

@@ -24,14 +24,15 @@ export interface PanelPlace {
 	readonly zip: readonly string[];
 }
 
-/** Panels in their order round the body, the first beginning at the seam with the zip. A list, so that they may differ later. */
+/** Panels in their order round the body, the first beginning at the seam with the zip; each has its share of waist and flare. */
 export function panelPlaces(skirt: FlaredSkirt, sweep: number): readonly PanelPlace[] {
-	const { panels, zipAt } = skirt;
-	const angle = sweep / panels;
+	const { panels, zipAt, panelShares } = skirt;
 	if (panels === 1) {
 		const [first, second] = ['centre back right', 'centre back left'];
-		return [{ piece: 'panel', copy: 1, from: 0.5, to: 1.5, first, second, angle, zip: [first, second] }];
+		return [{ piece: 'panel', copy: 1, from: 0.5, to: 1.5, first, second, angle: sweep, zip: [first, second] }];
 	}
+	if (panelShares) return unequalPlaces(panelShares, zipAt, sweep);
+	const angle = sweep / panels;
 	if (panels === 2 && zipAt === 'leftSide') {
 		const [left, right] = ['left side', 'right side'];
 		return [
@@ -47,18 +48,45 @@ export function panelPlaces(skirt: FlaredSkirt, sweep: number): readonly PanelPl
 	}));
 }
 
-const landmarks = [
+/** Panels that differ are pieces of their own. A back and a front meet where their shares put the sides. */
+function unequalPlaces(shares: readonly number[], zipAt: FlaredSkirt['zipAt'], sweep: number): readonly PanelPlace[] {
+	const [left, right] = ['left side', 'right side'];
+	const sides = shares.length === 2 && zipAt === 'leftSide';
+	// The front lies evenly about centre front, so that its left side is half its share away.
+	let from = sides ? shares[1]! / 2 : zipAt === 'leftSide' ? 0.25 : 0.5;
+	return shares.map((share, i) => {
+		const start = from;
+		from += share;
+		const place = { copy: 1, from: start, to: from, angle: sweep * share };
+		if (sides) return i === 0 ? { ...place, piece: 'back', first: left, second: right, zip: [left] } : { ...place, piece: 'front', first: right, second: left, zip: [left] };
+		const [first, second] = ['first seam', 'second seam'];
+		return { ...place, piece: `panel ${i + 1}`, first, second, zip: i === 0 ? [first] : i === shares.length - 1 ? [second] : [] };
+	});
+}
+
+export interface Landmark {
+	readonly place: number;
+	readonly marks: string;
+	readonly kind: Notch['kind'];
+}
+const quarters: readonly Landmark[] = [
 	{ place: 0, marks: 'centre front', kind: 'single' }, { place: 0.25, marks: 'left side', kind: 'single' },
 	{ place: 0.5, marks: 'centre back', kind: 'double' }, { place: 0.75, marks: 'right side', kind: 'single' }
-] as const;
-type Landmark = (typeof landmarks)[number];
+];
+
+/** The sides are where a back and a front meet; else a quarter of the waist from the centres. */
+export function landmarksOf(places: readonly PanelPlace[]): readonly Landmark[] {
+	const [back] = places;
+	if (back?.piece !== 'back') return quarters;
+	return quarters.map((mark) => ({ ...mark, place: mark.marks === 'left side' ? back.from : mark.marks === 'right side' ? back.to : mark.place }));
+}
 
 /** The landmark at a place round the waist, if there is one. */
-export const landmarkAt = (place: number): Landmark | undefined =>
+export const landmarkAt = (place: number, landmarks: readonly Landmark[]): Landmark | undefined =>
 	landmarks.find((mark) => Math.abs(((place - mark.place + 0.5) % 1) - 0.5) < 1e-9);
 
 /** The landmarks strictly between two places, each with its own place in that stretch. */
-export function landmarksBetween(from: number, to: number): readonly { readonly at: number; readonly mark: Landmark }[] {
+export function landmarksBetween(from: number, to: number, landmarks: readonly Landmark[]): readonly { readonly at: number; readonly mark: Landmark }[] {
 	const found: { at: number; mark: Landmark }[] = [];
 	for (let turn = 0; turn <= 1; turn++) {
 		for (const mark of landmarks) {
@@ -69,53 +97,73 @@ export function landmarksBetween(from: number, to: number): readonly { readonly 
 	return found;
 }
 
+/** A piece that follows the panels: a panel itself, its lining, or a facing of its waist or its hem. */
 export interface PanelSize {
 	readonly waistRadius: number;
 	readonly hemRadius: number;
 	readonly waistAllowance: number;
 	readonly seamAllowance: number;
 	readonly hemAllowance: number;
-	/** How far below the waist seam the seam with the zip starts; 0 when there is none. */
-	readonly zipEnd: number;
+	/** How far below the waist seam the seam with the zip starts, where that is known and marked. */
+	readonly zipEnd: number | undefined;
+	/** The outer and the inner arc's names; `hem` and `waist` where nothing is said. */
+	readonly outer?: string;
+	readonly inner?: string;
+	/** The angle of this piece to the panel's: a lining of less flare has less. 1 where nothing is said. */
+	readonly narrowed?: number;
+}
+
+/** What a piece that follows the panels is: `named` gives its name from the panel's. */
+export interface Follows {
+	readonly cloth: Piece['cloth'];
+	readonly named: (panel: string) => string;
 }
 
 /** Pieces from places: copies of one piece are drawn once. */
-export function panelPieces(places: readonly PanelPlace[], size: PanelSize, cloth: 'shell' | 'lining'): readonly Piece[] {
+export function panelPieces(places: readonly PanelPlace[], size: PanelSize, follows: Follows): readonly Piece[] {
 	const pieces: Piece[] = [];
+	const landmarks = landmarksOf(places);
 	for (const place of places) {
 		if (place.copy > 1) continue;
 		const copies = places.filter((other) => other.piece === place.piece);
-		pieces.push(panelPiece(place, copies, places.length, size, cloth));
+		pieces.push(panelPiece(place, copies, { count: places.length, landmarks }, size, follows));
 	}
 	return pieces;
 }
 
-export const liningName = (piece: string): string => (piece === 'panel' ? 'lining' : `lining ${piece}`);
+const called = (before: string) => (panel: string): string => (panel.startsWith('panel') ? before + panel.slice(5) : `${before} ${panel}`);
+export const shell: Follows = { cloth: 'shell', named: (panel) => panel };
+export const lining: Follows = { cloth: 'lining', named: called('lining') };
+export const waistFacing: Follows = { cloth: 'shell', named: called('waist facing') };
+export const hemFacing: Follows = { cloth: 'shell', named: called('hem facing') };
 
-function panelPiece(place: PanelPlace, copies: readonly PanelPlace[], count: number, size: PanelSize, cloth: 'shell' | 'lining'): Piece {
-	const { waistRadius, hemRadius } = size;
-	const stitch = sector(place, waistRadius, hemRadius);
-	const cut = offset(stitch, ({ name }) => (name === 'waist' ? size.waistAllowance : name === 'hem' ? size.hemAllowance : size.seamAllowance));
+function panelPiece(
+	place: PanelPlace, copies: readonly PanelPlace[], round: { readonly count: number; readonly landmarks: readonly Landmark[] }, size: PanelSize, { cloth, named }: Follows
+): Piece {
+	const { waistRadius, hemRadius, outer = 'hem', inner = 'waist', narrowed = 1 } = size;
+	const angle = place.angle * narrowed;
+	const stitch = sector(place, angle, waistRadius, hemRadius, inner, outer);
+	const cut = offset(stitch, ({ name }) => (name === inner ? size.waistAllowance : name === outer ? size.hemAllowance : size.seamAllowance));
 	if (!cut) throw new Error(`no cut line round a panel of radius ${waistRadius} with allowances ${size.waistAllowance} and ${size.seamAllowance}`);
-	const middle = landmarkAt((place.from + place.to) / 2);
+	const middle = landmarkAt((place.from + place.to) / 2, round.landmarks);
 	// Copies that lie at different places have no landmark in common, so only a panel with no twin is cut on the fold.
 	const onFold = copies.length === 1 && middle !== undefined;
 	// The grain line stops short of both curves.
 	const end = (hemRadius - waistRadius) * 0.1;
 	return {
-		name: cloth === 'lining' ? liningName(place.piece) : place.piece,
+		name: named(place.piece),
 		cloth,
 		count: copies.length,
 		fold: onFold ? { name: middle.marks, from: [waistRadius - size.waistAllowance, 0], to: [hemRadius + size.hemAllowance, 0] } : null,
-		grain: count === 1 ? crossGrain(place.angle, waistRadius, hemRadius) : { from: [waistRadius + end, 0], to: [hemRadius - end, 0] },
+		grain: round.count === 1 ? crossGrain(angle, waistRadius, hemRadius) : { from: [waistRadius + end, 0], to: [hemRadius - end, 0] },
 		stitch,
 		cut,
-		notches: [...waistNotches(copies), ...zipNotches(copies, size)]
+		notches: [...(inner === 'waist' ? waistNotches(copies, round.landmarks) : []), ...zipNotches(copies, size)]
 	};
 }
 
 /** Counterclockwise: out along the first seam, round the hem, in along the second seam, back round the waist. */
-function sector({ first, second, angle }: PanelPlace, waistRadius: number, hemRadius: number): Outline {
+function sector({ first, second }: PanelPlace, angle: number, waistRadius: number, hemRadius: number, inner: string, outer: string): Outline {
 	const centre: Point = [0, 0];
 	const half = angle / 2;
 	const at = (radius: number, side: number): Point => polar(centre, radius, side * half);
@@ -123,9 +171,9 @@ function sector({ first, second, angle }: PanelPlace, waistRadius: number, hemRa
 		start: at(waistRadius, -1),
 		edges: [
 			{ name: first, end: at(hemRadius, -1), centre: null, turn: 0 },
-			{ name: 'hem', end: at(hemRadius, 1), centre, turn: angle },
+			{ name: outer, end: at(hemRadius, 1), centre, turn: angle },
 			{ name: second, end: at(waistRadius, 1), centre: null, turn: 0 },
-			{ name: 'waist', end: at(waistRadius, -1), centre, turn: -angle }
+			{ name: inner, end: at(waistRadius, -1), centre, turn: -angle }
 		]
 	};
 }
@@ -139,9 +187,9 @@ function crossGrain(angle: number, waistRadius: number, hemRadius: number): Piec
 }
 
 /** The waist edge runs back towards the first seam, so the parts are counted from the second. */
-function waistNotches(copies: readonly PanelPlace[]): readonly Notch[] {
+function waistNotches(copies: readonly PanelPlace[], landmarks: readonly Landmark[]): readonly Notch[] {
 	return copies.flatMap(({ from, to, copy }) =>
-		landmarksBetween(from, to).map(({ at, mark }): Notch => ({
+		landmarksBetween(from, to, landmarks).map(({ at, mark }): Notch => ({
 			edge: 'waist', at: (to - at) / (to - from), kind: mark.kind, marks: mark.marks, ...(copies.length > 1 && { copy })
 		}))
 	);
@@ -149,9 +197,10 @@ function waistNotches(copies: readonly PanelPlace[]): readonly Notch[] {
 
 /** The zip's end is marked on both edges of its seam: where the first panel begins and where the last one ends. */
 function zipNotches(copies: readonly PanelPlace[], { zipEnd, waistRadius, hemRadius }: PanelSize): readonly Notch[] {
+	if (zipEnd === undefined) return [];
 	const part = zipEnd / (hemRadius - waistRadius);
-	// No zip, or one that reaches the hem: there is no end to mark.
-	if (part <= 0 || part >= 1 - 1e-9) return [];
+	// It reaches the hem: there is no end to mark.
+	if (part >= 1 - 1e-9) return [];
 	return copies.flatMap(({ zip, first, copy }) =>
 		zip.map((edge): Notch => ({ edge, at: edge === first ? part : 1 - part, kind: 'single', marks: 'zip end', ...(copies.length > 1 && { copy }) }))
 	);

@@ -37,6 +37,8 @@ export interface Piece {
 	/** Edge by edge in the same order and with the same names in both outlines. */
 	readonly stitch: Outline;
 	readonly cut: Outline;
+	/** A hole inside the outlines, clockwise: the waist of a ring. */
+	readonly hole?: { readonly stitch: Outline; readonly cut: Outline };
 	readonly notches: readonly Notch[];
 	readonly lines?: readonly InnerLine[];
 }

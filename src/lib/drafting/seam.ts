@@ -8,14 +8,18 @@ export interface SeamEdge {
 	readonly to: number;
 }
 
-/** Edges sewn to each other at the stitch line. Lengths are measured on the outlines; `ease` is chosen by the style. */
-export interface Seam {
+/** Which edges are sewn to each other, in the order they are met. */
+export interface Join {
 	/** What is joined, in the trade's words: `centre back`, `left side`, `waist to band`, `lining to waist`. */
 	readonly name: string;
 	readonly a: readonly SeamEdge[];
 	readonly b: readonly SeamEdge[];
+	/** How much longer `a` is to be than `b`, worked in while sewing. Chosen by the style. */
+	readonly ease: number;
+}
+
+/** A join with both lengths as measured on the outlines' stitch lines. */
+export interface Seam extends Join {
 	readonly lengthA: number;
 	readonly lengthB: number;
-	/** How much longer `a` is to be than `b`, worked in while sewing. */
-	readonly ease: number;
 }

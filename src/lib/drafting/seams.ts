@@ -1,76 +1,75 @@
 // Every seam of a flared skirt: which edges are joined, from where to where, in the order they are met going round.
-import { sewnStretch } from './band.ts';
+import { contourJoins, type ContourFigures } from './band/contour.ts';
+import { stripJoins } from './band/strip.ts';
 import { lengthOf } from './geometry/measure.ts';
-import { liningBelowZip } from './opening.ts';
-import { landmarkAt, liningName, type PanelPlace } from './panel.ts';
+import { hemFacing, landmarkAt, landmarksOf, lining, shell, waistFacing, type Follows, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
-import type { Seam, SeamEdge } from './seam.ts';
-import type { FlaredSkirt } from './skirt.ts';
+import type { Join, Seam, SeamEdge } from './seam.ts';
+import { isRing, type FlaredSkirt } from './skirt.ts';
 
-interface Drafted {
+export interface Sewn {
 	readonly places: readonly PanelPlace[];
 	readonly pieces: readonly Piece[];
 	readonly skirt: FlaredSkirt;
 	readonly waistSeam: number;
-	readonly zipEnd: number;
-	/** The least opening of the lining, below the waist seam. */
-	readonly liningOpening: number;
+	/** How far the slits reach below the waist seam, each as a part of its own seam, 0…1. */
+	readonly open: number;
+	readonly liningOpen: number;
+	readonly contour: ContourFigures | null;
 }
 
-export function seamsOf({ places, pieces, skirt, waistSeam, zipEnd, liningOpening }: Drafted): readonly Seam[] {
-	const lengths = new Map<string, number>();
-	const measure = (edges: readonly SeamEdge[]): number => {
-		let sum = 0;
-		for (const { piece, edge, from, to } of edges) {
-			const key = `${piece}/${edge}`;
-			let length = lengths.get(key);
-			if (length === undefined) lengths.set(key, (length = lengthOf(pieces.find(({ name }) => name === piece)!.stitch, edge)));
-			sum += length * Math.abs(to - from);
-		}
-		return sum;
-	};
-	// Every seam of this style is sewn edge to edge: no ease is chosen.
-	const seam = (name: string, a: readonly SeamEdge[], b: readonly SeamEdge[]): Seam => ({ name, a, b, lengthA: measure(a), lengthB: measure(b), ease: 0 });
+export function seamsOf(sewn: Sewn): readonly Seam[] {
+	const measure = measurer(sewn.pieces);
+	return joinsOf(sewn).map((join) => ({ ...join, lengthA: measure(join.a), lengthB: measure(join.b) }));
+}
 
-	const sewn = sewnStretch(waistSeam, skirt);
-	const bandEdge = (edge: string, from: number, to: number): SeamEdge => ({ piece: 'band', copy: 1, edge, from, to });
-	const waist = waistEdges(places, (piece) => piece);
-	const seams = [
-		...panelSeams(places, (piece) => piece, zipEnd / (skirt.length - skirt.band.depth), '', seam),
-		seam('waist to band', waist, [bandEdge('waist', sewn.from, sewn.to)]),
-		// The facing runs the other way: it is the same strip, folded over.
-		seam('waist to band facing', waist, [bandEdge('facing', 1 - sewn.from, 1 - sewn.to)]),
-		seam('band first end', [bandEdge('first end', 0, 0.5)], [bandEdge('first end', 1, 0.5)]),
-		seam('band last end', [bandEdge('last end', 0, 0.5)], [bandEdge('last end', 1, 0.5)])
-	];
-	if (skirt.band.underlap > 0) {
-		const [from, to] = skirt.zipAt === 'leftSide' ? [0, sewn.from] : [sewn.to, 1];
-		seams.push(seam('underlap', [bandEdge('waist', from, to)], [bandEdge('facing', 1 - from, 1 - to)]));
+/** Lengths along stitch lines, each edge measured once. */
+export function measurer(pieces: readonly Piece[]): (edges: readonly SeamEdge[]) => number {
+	const lengths = new Map<string, number>();
+	const edgeOf = (piece: string, edge: string): number => {
+		const key = `${piece}/${edge}`;
+		let length = lengths.get(key);
+		if (length === undefined) {
+			const { stitch, hole } = pieces.find(({ name }) => name === piece)!;
+			lengths.set(key, (length = lengthOf(hole?.stitch.edges.some(({ name }) => name === edge) ? hole.stitch : stitch, edge)));
+		}
+		return length;
+	};
+	return (edges) => edges.reduce((sum, { piece, edge, from, to }) => sum + edgeOf(piece, edge) * Math.abs(to - from), 0);
+}
+
+function joinsOf({ places, skirt, waistSeam, open, liningOpen, contour }: Sewn): readonly Join[] {
+	const ring = isRing(skirt);
+	const waist = edgesRound(places, shell, 'waist');
+	const joins: Join[] = ring ? [] : [...panelJoins(places, shell, open, '')];
+	if (skirt.band.kind === 'faced') {
+		joins.push(...panelJoins(places, waistFacing, skirt.closure === 'zip' ? 1 : 0, 'waist facing '), join('waist facing to waist', edgesRound(places, waistFacing, 'waist'), waist));
+	} else joins.push(...(contour ? contourJoins(waist, contour, skirt) : stripJoins(waist, waistSeam, skirt)));
+	if (skirt.hemFinish === 'faced') {
+		if (!ring) joins.push(...panelJoins(places, hemFacing, 0, 'hem facing '));
+		joins.push(join('hem facing to hem', edgesRound(places, hemFacing, 'hem'), edgesRound(places, shell, 'hem')));
 	}
 	if (skirt.lining) {
-		const length = skirt.length - skirt.band.depth - skirt.lining.shorterBy;
-		const opens = zipEnd > 0 ? Math.min(length, Math.max(zipEnd + liningBelowZip, liningOpening)) : 0;
-		seams.push(
-			...panelSeams(places, liningName, opens / length, 'lining ', seam),
-			seam('lining to waist', waistEdges(places, liningName), waist)
-		);
+		if (!ring || skirt.lining.share !== 1) joins.push(...panelJoins(places, lining, liningOpen, 'lining '));
+		joins.push(join('lining to waist', edgesRound(places, lining, 'waist'), waist));
 	}
-	return seams;
+	return joins;
 }
 
-/** Each panel's waist in order round the body; the edge itself runs the other way. */
-const waistEdges = (places: readonly PanelPlace[], named: (piece: string) => string): readonly SeamEdge[] =>
-	places.map(({ piece, copy }) => ({ piece: named(piece), copy, edge: 'waist', from: 1, to: 0 }));
+/** Every seam of this style is sewn edge to edge: no ease is chosen. */
+const join = (name: string, a: readonly SeamEdge[], b: readonly SeamEdge[]): Join => ({ name, a, b, ease: 0 });
+
+/** Each panel's inner or outer arc in order round the body: the inner runs the other way. */
+const edgesRound = (places: readonly PanelPlace[], { named }: Follows, edge: 'waist' | 'hem'): readonly SeamEdge[] =>
+	places.map(({ piece, copy }) => ({ piece: named(piece), copy, edge, from: edge === 'waist' ? 1 : 0, to: edge === 'waist' ? 0 : 1 }));
 
 /**
  * Each panel to the next, waist to hem. The seam with the zip lies where the last meets the first; it is sewn from
  * `open` (0…1) to the hem, and the slit above it is a row of its own.
  */
-function panelSeams(
-	places: readonly PanelPlace[], named: (piece: string) => string, open: number, prefix: string,
-	seam: (name: string, a: readonly SeamEdge[], b: readonly SeamEdge[]) => Seam
-): readonly Seam[] {
-	const seams: Seam[] = [];
+function panelJoins(places: readonly PanelPlace[], { named }: Follows, open: number, prefix: string): readonly Join[] {
+	const joins: Join[] = [];
+	const landmarks = landmarksOf(places);
 	places.forEach((place, i) => {
 		const next = places[(i + 1) % places.length]!;
 		const withZip = i === places.length - 1;
@@ -78,10 +77,10 @@ function panelSeams(
 			[{ piece: named(place.piece), copy: place.copy, edge: place.second, from: 1 - from, to: 1 - to }],
 			[{ piece: named(next.piece), copy: next.copy, edge: next.first, from, to }]
 		];
-		const name = prefix + (landmarkAt(place.to)?.marks ?? `panel ${place.copy} to panel ${next.copy}`);
+		const name = prefix + (landmarkAt(place.to, landmarks)?.marks ?? `panel ${i + 1} to panel ${((i + 1) % places.length) + 1}`);
 		const from = withZip ? open : 0;
-		if (withZip && open > 0) seams.push(seam(`${prefix || 'zip '}opening`, ...part(0, open)));
-		if (from < 1) seams.push(seam(name, ...part(from, 1)));
+		if (withZip && open > 0) joins.push(join(`${prefix || 'zip '}opening`, ...part(0, open)));
+		if (from < 1) joins.push(join(name, ...part(from, 1)));
 	});
-	return seams;
+	return joins;
 }
