@@ -27,12 +27,12 @@ export interface Figures {
 	readonly hemSurplus: number;
 	readonly bandCutLength: number;
 	readonly bandCutDepth: number;
-	/** The least opening below the waist seam that lets the hip through; 0 when no hip is known or none is needed. */
-	readonly openingBelowSeam: number;
+	/** The least opening below the waist seam that lets the hip through; 0 when none is needed. Absent, as all three are, without a hip. */
+	readonly openingBelowSeam?: number;
 	/** The zip to buy: the least shop length that is not under the opening. */
-	readonly zipLength: number;
-	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down; 0 without a zip. */
-	readonly zipEndBelowSeam: number;
+	readonly zipLength?: number;
+	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down, or the hem fold if that comes first. */
+	readonly zipEndBelowSeam?: number;
 	readonly panelAngle: number;
 	readonly panelCutArea: number;
 	readonly panelWaistCutLength: number;
@@ -42,6 +42,7 @@ export interface Figures {
 	/** Girth at hip depth, where both are known. */
 	readonly girthAtHip?: number;
 	readonly liningHemRadius?: number;
+	/** Where there is a lining and the hip is known. */
 	readonly liningOpeningBelowSeam?: number;
 }
 
@@ -56,7 +57,7 @@ export interface Draft {
 }
 
 /** Raised whenever the same inputs may give other figures: a clearance remembers it. */
-export const ENGINE = '1';
+export const ENGINE = '2';
 
 /**
  * Checked choices → everything that can be told about the skirt. Refuses a skirt that can't be cut (cuttable.ts), with
@@ -76,9 +77,9 @@ export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
 	};
 	const pieces = [...panelPieces(places, size, 'shell'), ...bandPieces(places, figures.waistSeamGirth, skirt)];
 	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
-	if (figures.liningHemRadius !== undefined) pieces.push(...panelPieces(places, { ...size, hemRadius: figures.liningHemRadius, zipEnd: 0 }, 'lining'));
+	if (figures.liningHemRadius !== undefined) pieces.push(...panelPieces(places, { ...size, hemRadius: figures.liningHemRadius, zipEnd: undefined }, 'lining'));
 	const seams = seamsOf({
-		places, pieces, skirt, waistSeam: figures.waistSeamGirth, zipEnd: figures.zipEndBelowSeam, liningOpening: figures.liningOpeningBelowSeam ?? 0
+		places, pieces, skirt, waistSeam: figures.waistSeamGirth, zipEnd: figures.zipEndBelowSeam, liningOpening: figures.liningOpeningBelowSeam
 	});
 	const drafted: Drafted = { unit: 'mm', body, skirt, figures, pieces, seams };
 	return ok({ ...drafted, checks: checksOf(drafted, chosen) });

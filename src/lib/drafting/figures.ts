@@ -31,9 +31,9 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 	const hemRadius = radius + skirtLength;
 	const cutHemRadius = hemRadius + skirt.hem;
 	const panelAngle = sweep / skirt.panels;
-	const openingBelowSeam = body.hip === undefined ? 0 : openingBelow(seam, sweep, body.hip + skirt.hipEase);
-	const zip = zipFor(openingBelowSeam, skirt.zipSeries);
 	const { hip, waistToHip } = body;
+	// Nothing is said of an opening that nobody could work out.
+	const opening = hip === undefined ? undefined : openingBelow(seam, sweep, hip + skirt.hipEase);
 	return {
 		sweepAngle: sweep,
 		waistSeamGirth: seam,
@@ -46,15 +46,19 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 		hemSurplus: 2 * sweep * skirt.hem,
 		bandCutLength: seam + skirt.band.underlap + 2 * allowances.seam,
 		bandCutDepth: 2 * skirt.band.depth + 2 * allowances.waist,
-		openingBelowSeam,
-		zipLength: zip.length,
-		zipEndBelowSeam: zip.length > 0 ? Math.min(zip.length + topStop, skirtLength) : 0,
+		...(opening !== undefined && openingFigures(opening, skirt.zipSeries, skirtLength)),
 		panelAngle,
 		panelCutArea: cutArea(panelAngle, cutWaistRadius, cutHemRadius, allowances.seam),
 		panelWaistCutLength: cutWaistRadius * cutAngle(panelAngle, cutWaistRadius, allowances.seam),
 		panelHemCutLength: cutHemRadius * cutAngle(panelAngle, cutHemRadius, allowances.seam),
 		waistClip: sweep * allowances.waist,
 		...(hip !== undefined && waistToHip !== undefined && { girthAtHip: seam + sweep * Math.min(waistToHip, skirtLength) }),
-		...(lining && { liningHemRadius: hemRadius - lining.shorterBy, liningOpeningBelowSeam: openingBelowSeam })
+		...(lining && { liningHemRadius: hemRadius - lining.shorterBy, ...(opening !== undefined && { liningOpeningBelowSeam: opening }) })
 	};
+}
+
+type OpeningFigures = Required<Pick<Figures, 'openingBelowSeam' | 'zipLength' | 'zipEndBelowSeam'>>;
+function openingFigures(openingBelowSeam: number, series: FlaredSkirt['zipSeries'], skirtLength: number): OpeningFigures {
+	const { length } = zipFor(openingBelowSeam, series);
+	return { openingBelowSeam, zipLength: length, zipEndBelowSeam: Math.min(length + topStop, skirtLength) };
 }

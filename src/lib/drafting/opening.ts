@@ -43,9 +43,8 @@ export interface Zip {
 	readonly inShops: boolean;
 }
 
-/** The least shop length that is not under the opening; beyond the longest, the next whole cm or inch. No opening, no zip. */
+/** The least shop length that is not under the opening, the shortest where none is needed; beyond the longest, the next whole cm or inch. */
 export function zipFor(opening: number, series: 'cm' | 'in'): Zip {
-	if (opening <= 0) return { length: 0, inShops: true };
 	// A billionth of slack, so that an opening of exactly 20 cm takes a zip of 20 cm.
 	const length = shopZips[series].find((mm) => mm >= opening - 1e-6);
 	if (length !== undefined) return { length, inShops: true };

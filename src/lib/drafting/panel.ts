@@ -75,8 +75,8 @@ export interface PanelSize {
 	readonly waistAllowance: number;
 	readonly seamAllowance: number;
 	readonly hemAllowance: number;
-	/** How far below the waist seam the seam with the zip starts; 0 when there is none. */
-	readonly zipEnd: number;
+	/** How far below the waist seam the seam with the zip starts, where that is known and marked. */
+	readonly zipEnd: number | undefined;
 }
 
 /** Pieces from places: copies of one piece are drawn once. */
@@ -149,9 +149,10 @@ function waistNotches(copies: readonly PanelPlace[]): readonly Notch[] {
 
 /** The zip's end is marked on both edges of its seam: where the first panel begins and where the last one ends. */
 function zipNotches(copies: readonly PanelPlace[], { zipEnd, waistRadius, hemRadius }: PanelSize): readonly Notch[] {
+	if (zipEnd === undefined) return [];
 	const part = zipEnd / (hemRadius - waistRadius);
-	// No zip, or one that reaches the hem: there is no end to mark.
-	if (part <= 0 || part >= 1 - 1e-9) return [];
+	// It reaches the hem: there is no end to mark.
+	if (part >= 1 - 1e-9) return [];
 	return copies.flatMap(({ zip, first, copy }) =>
 		zip.map((edge): Notch => ({ edge, at: edge === first ? part : 1 - part, kind: 'single', marks: 'zip end', ...(copies.length > 1 && { copy }) }))
 	);

@@ -12,9 +12,10 @@ interface Drafted {
 	readonly pieces: readonly Piece[];
 	readonly skirt: FlaredSkirt;
 	readonly waistSeam: number;
-	readonly zipEnd: number;
+	/** Unknown without a hip: then the seam with the zip is given whole. */
+	readonly zipEnd: number | undefined;
 	/** The least opening of the lining, below the waist seam. */
-	readonly liningOpening: number;
+	readonly liningOpening: number | undefined;
 }
 
 export function seamsOf({ places, pieces, skirt, waistSeam, zipEnd, liningOpening }: Drafted): readonly Seam[] {
@@ -36,7 +37,7 @@ export function seamsOf({ places, pieces, skirt, waistSeam, zipEnd, liningOpenin
 	const bandEdge = (edge: string, from: number, to: number): SeamEdge => ({ piece: 'band', copy: 1, edge, from, to });
 	const waist = waistEdges(places, (piece) => piece);
 	const seams = [
-		...panelSeams(places, (piece) => piece, zipEnd / (skirt.length - skirt.band.depth), '', seam),
+		...panelSeams(places, (piece) => piece, (zipEnd ?? 0) / (skirt.length - skirt.band.depth), '', seam),
 		seam('waist to band', waist, [bandEdge('waist', sewn.from, sewn.to)]),
 		// The facing runs the other way: it is the same strip, folded over.
 		seam('waist to band facing', waist, [bandEdge('facing', 1 - sewn.from, 1 - sewn.to)]),
@@ -49,7 +50,7 @@ export function seamsOf({ places, pieces, skirt, waistSeam, zipEnd, liningOpenin
 	}
 	if (skirt.lining) {
 		const length = skirt.length - skirt.band.depth - skirt.lining.shorterBy;
-		const opens = zipEnd > 0 ? Math.min(length, Math.max(zipEnd + liningBelowZip, liningOpening)) : 0;
+		const opens = zipEnd === undefined ? 0 : Math.min(length, Math.max(zipEnd + liningBelowZip, liningOpening ?? 0));
 		seams.push(
 			...panelSeams(places, liningName, opens / length, 'lining ', seam),
 			seam('lining to waist', waistEdges(places, liningName), waist)

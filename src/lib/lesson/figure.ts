@@ -50,8 +50,8 @@ export const figures = {
 	/** From the waist line down to the zip's top stop. */
 	topStop: () => topStop,
 	zipEndBelowSeam: ({ figures }) => figures.zipEndBelowSeam,
-	/** The lining's opening ends below the zip's, or lower where it must; none where there is no zip. */
-	liningOpening: ({ figures }) => (figures.zipEndBelowSeam > 0 ? Math.max(figures.zipEndBelowSeam + liningBelowZip, figures.liningOpeningBelowSeam ?? 0) : 0),
+	/** The lining's opening ends below the zip's, or lower where it must; unknown where the zip's end is. */
+	liningOpening: ({ figures }) => (figures.zipEndBelowSeam === undefined ? undefined : Math.max(figures.zipEndBelowSeam + liningBelowZip, figures.liningOpeningBelowSeam ?? 0)),
 	liningShorterBy: ({ skirt }) => skirt.lining?.shorterBy,
 	liningHemRadius: ({ figures }) => figures.liningHemRadius,
 	liningCutHemRadius: ({ figures, skirt }) => (figures.liningHemRadius === undefined ? undefined : figures.liningHemRadius + skirt.hem)

@@ -46,12 +46,12 @@ const recipes: Readonly<Record<string, Recipe>> = {
 	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] },
 	// The least opening is a shortest path and the zip is the next in the shops: neither is a sum.
 	hipWithEase: { of: 'to go through the opening', tokens: (l) => [l('hip', 'hip'), plus, l('hipEase', 'ease')] },
-	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => (figures.openingBelowSeam > 0 ? [] : null) },
-	zipLength: { of: 'zip to buy', tokens: (_, { figures }) => (figures.zipLength > 0 ? [] : null) },
+	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => ((figures.openingBelowSeam ?? 0) > 0 ? [] : null) },
+	zipLength: { of: 'zip to buy', tokens: () => [] },
 	zipEndBelowSeam: {
 		of: 'zip end below the waist seam',
 		// Shortened to fit the skirt, it ends somewhere else.
-		tokens: (l, { figures: f }) => (f.zipLength > 0 && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
+		tokens: (l, { figures: f }) => (f.zipLength !== undefined && f.zipEndBelowSeam !== undefined && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
 	}
 };
 

@@ -41,10 +41,11 @@ export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[
 		});
 	}
 
-	const opening = liningOpeningBelowSeam ?? 0;
-	if (opening > 0) {
+	const opening = liningOpeningBelowSeam;
+	const { zipEndBelowSeam } = figures;
+	if (opening !== undefined && zipEndBelowSeam !== undefined) {
 		const tooShort = opening > length + slack;
-		const opens = Math.min(length, Math.max(figures.zipEndBelowSeam + liningBelowZip, opening));
+		const opens = Math.min(length, Math.max(zipEndBelowSeam + liningBelowZip, opening));
 		checks.push({
 			code: 'lining-opening', severity: tooShort ? 'stop' : 'good', figures: { opening, opens, length },
 			waysOut: tooShort ? openWays(body, skirt, [{ path: 'skirt.length', value: opening + lining.shorterBy + skirt.band.depth }]) : []
