@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkEvents } from '../../src/lib/class/event-check.ts';
+import { checkEvents, highestFromDevice, highestFromServer } from '../../src/lib/class/event-check.ts';
 
 const event = (body: unknown, rest: object = {}) => ({ id: '3f2c8a10-5b7d-4e21-9c4f-0a1b2c3d4e5f', device: 'phone-1', counter: 4, body, ...rest });
 const tick = { kind: 'tick', step: 'wash-cloth' };
@@ -42,6 +42,13 @@ describe('what a device may say', () => {
 		expect(refused([event(tick, { id: '1' })])).toEqual(['0.id: event-regex']);
 		for (const counter of [-1, 1.5, 2 ** 53, Number.NaN, '4']) expect(refused([event(tick, { counter })])).not.toEqual([]);
 		expect(refused([event(tick, { device: 'a b' })])).toEqual(['0.device: event-regex']);
+	});
+
+	test('what the server counts on from a device’s highest counter is taken, and stays a safe integer', () => {
+		expect(refused([event(tick, { counter: highestFromDevice })])).toEqual([]);
+		expect(refused([event(tick, { counter: highestFromDevice + 1 })])).toEqual(['0.counter: event-max-value']);
+		expect(checkEvents([event(tick, { counter: highestFromDevice + 1 })], highestFromServer).ok).toBe(true);
+		expect(highestFromServer).toBeLessThanOrEqual(Number.MAX_SAFE_INTEGER);
 	});
 
 	test('at least one at a time, and at most two hundred', () => {

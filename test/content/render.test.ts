@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { render } from 'svelte/server';
 import { expect, test } from 'vitest';
-import type { Unit } from '../../src/lib/class/event.ts';
+import type { Choices, Unit } from '../../src/lib/class/event.ts';
 import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
 import { checkInput } from '../../src/lib/drafting/input.ts';
 import { figureOf, figures } from '../../src/lib/lesson/figure.ts';
@@ -28,9 +28,10 @@ const body = fc.record({
 	length: fc.double({ min: 250, max: 1100, noNaN: true })
 });
 
-function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip?: number | undefined; length: number }, unit: Unit): Draft {
+function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip?: number | undefined; length: number }, unit: Unit, choices: Choices = {}): Draft {
+	const rules = sampleRules(unit, lesson.style);
 	const known = Object.fromEntries(Object.entries(measured).filter(([, mm]) => mm !== undefined));
-	const input = checkInput(skirtInput(lesson.style, sampleRules(unit, lesson.style), {}, known));
+	const input = checkInput(skirtInput(lesson.style, { ...rules, open: { ...rules.open, waistEase: true } }, choices, known));
 	if (!input.ok) throw new Error(JSON.stringify(input.issues));
 	const draft = draftSkirt(input.value.body, input.value.skirt);
 	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
@@ -41,6 +42,9 @@ const readerOf = (draft: Draft, unit: Unit, rest: Partial<Reader> = {}): Reader 
 	draft, example, drawings: {}, terms, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
 });
 
+/** What can't be told before hip, or waist to hip, is measured. */
+const unmeasured = ['hip', 'hipWithEase', 'waistToHip', 'openingBelowSeam', 'zipLength', 'zipEndBelowSeam', 'liningOpening'];
+
 /** The words a reader sees: no markup, comments or styles. */
 const wordsIn = (html: string) => html.replace(/<!--.*?-->/gs, '').replace(/<[^>]+>/g, ' ').replace(/&nbsp;/g, ' ').replace(/\s+/g, ' ');
 
@@ -48,6 +52,8 @@ async function read(part: string, reader: Reader): Promise<string> {
 	return wordsIn(render(PartView, { props: { text: await partText(lesson.slug, part), reader } }).body);
 }
 
+/** The parts whose text names the hip or the zip. */
+const waitsForHip = ['lesson', 'plan-skirt-cloth', 'measure', 'mark-cut', 'back-seam-zip', 'lining'];
 const partIds = ['lesson', ...lesson.parts.map((part) => part.id)];
 
 test.each(partIds)('%s reads with every figure solved, in both units', async (id) => {
@@ -63,7 +69,7 @@ test('Every figure and every sum is a number on any body', () => {
 		const draft = draftOf(measured, unit);
 		for (const name of Object.keys(figures)) {
 			const mm = figureOf(name, draft);
-			if (mm === undefined) expect(['hip', 'hipWithEase', 'waistToHip']).toContain(name);
+			if (mm === undefined) expect(unmeasured).toContain(name);
 			else expect(Number.isFinite(mm) && mm >= 0, `${name} is ${mm}`).toBe(true);
 		}
 		for (const name of workingNames) expect([undefined, figureOf(name, draft)]).toContain(workingOf(name, draft)?.mm);
@@ -79,6 +85,25 @@ test('Any body reads the whole lesson in either unit, with no figure left unsolv
 			if (measured.hip !== undefined && measured.waistToHip !== undefined) expect(words).not.toContain('not measured');
 		}
 	}), { numRuns: 12 });
+});
+
+/** `0 mm`, `0 cm`, `0 in`: a length that nobody can sew. Not the end of `10 mm` or `1.0 cm`. */
+const nought = /(?<![\d.,/])0(\.0+)?\s*(mm|cm|in)\b/;
+
+// The second waist seam goes over the hip with its ease (109 against 108 cm): the opening needed is 0, and the zip is the shortest sold.
+test.each([
+	['a learner whose hip is not measured', { waist: 740, length: 600 }, {}],
+	['a waist seam that goes over the hip', { waist: 1080, hip: 1060, waistToHip: 200, length: 600 }, {}],
+	['no ease at the waist', { waist: 740, hip: 990, waistToHip: 200, length: 600 }, { waistEase: 0 }]
+])('No sentence says "0 mm": %s', async (_, measured, choices) => {
+	for (const unit of units) {
+		const draft = draftOf(measured, unit, choices);
+		for (const id of partIds) {
+			const words = await read(id, readerOf(draft, unit));
+			expect(words, id).not.toMatch(nought);
+			expect(words.includes('not measured'), id).toBe(draft.body.hip === undefined && waitsForHip.includes(id));
+		}
+	}
 });
 
 test('Each sum adds up to its figure', () => {

@@ -65,11 +65,27 @@ test('Without readings the draft says which it lacks, and assumes nothing', () =
 	expect(draftOf({ waist: 740, hip: 990 }).figures.girthAtHip).toBeUndefined();
 });
 
-test('A waist larger than the hip is noted, and needs no opening where the waist seam lets the hip through', () => {
+test('Without a hip nothing is said of the opening, its zip or the lining’s slit, and nothing is marked or left open', () => {
+	const draft = draftOf({ waist: 740 }, { lining: { shorterBy: 25 } });
+	for (const name of ['openingBelowSeam', 'zipLength', 'zipEndBelowSeam', 'liningOpeningBelowSeam', 'girthAtHip']) expect(draft.figures).not.toHaveProperty(name);
+	expect(draft.checks.map(({ code }) => code).filter((code) => /opening|^zip-longer|shop-zip/.test(code))).toEqual([]);
+	expect(check(draft, 'hip-missing')?.severity).toBe('caution');
+	// There is a zip all the same, and its allowance is looked at.
+	expect(check(draft, 'zip-allowance')?.severity).toBe('good');
+	expect(draft.pieces.flatMap(({ notches }) => notches).filter(({ marks }) => marks === 'zip end')).toEqual([]);
+	expect(draft.seams.filter(({ name }) => name.endsWith('opening'))).toEqual([]);
+});
+
+test('A waist larger than the hip is noted, and takes the shortest zip where the waist seam lets the hip through', () => {
 	const draft = draftOf({ waist: 1050, hip: 1000, waistToHip: 200 });
 	expect(check(draft, 'waist-over-hip')?.severity).toBe('note');
 	expect(check(draft, 'no-opening-needed')?.severity).toBe('note');
-	expect(draft.figures).toMatchObject({ openingBelowSeam: 0, zipLength: 0, zipEndBelowSeam: 0 });
+	// The shortest zip in the shops, and 5 mm for its top stop.
+	expect(draft.figures).toMatchObject({ openingBelowSeam: 0, zipLength: 100, zipEndBelowSeam: 105 });
+	expect(draftOf({ waist: 1080, hip: 1060 }, { zipSeries: 'in' }).figures).toMatchObject({ openingBelowSeam: 0, zipLength: 4 * 25.4, zipEndBelowSeam: 4 * 25.4 + 5 });
+	const short = draftOf({ waist: 1080, hip: 1060 }, { length: 140 });
+	expect(check(short, 'zip-longer-than-skirt')).toMatchObject({ severity: 'caution', waysOut: [{ path: 'skirt.length', value: 145 }] });
+	expect(short.figures.zipEndBelowSeam).toBe(100);
 });
 
 test('An opening longer than the skirt stops; a zip longer than it is shortened; one longer than shops sell is cut from a roll', () => {
@@ -83,8 +99,8 @@ test('An opening longer than the skirt stops; a zip longer than it is shortened;
 	expect(of(300).figures).toMatchObject({ zipLength: 220, zipEndBelowSeam: 225 });
 	const long = of(900, { waist: 600, hip: 2000 });
 	expect(check(long, 'no-shop-zip')?.severity).toBe('caution');
-	expect(long.figures.zipLength).toBeGreaterThanOrEqual(long.figures.openingBelowSeam);
-	expect(long.figures.zipLength % 10).toBe(0);
+	expect(long.figures.zipLength).toBeGreaterThanOrEqual(long.figures.openingBelowSeam!);
+	expect(long.figures.zipLength! % 10).toBe(0);
 });
 
 test('A lining is looked at for itself: how much shorter, round the hip, at a step, and its slit', () => {
@@ -98,6 +114,8 @@ test('A lining is looked at for itself: how much shorter, round the hip, at a st
 	expect(check(lined({ share: 0.11, lining: { shorterBy: 25 } }), 'lining-fit', 'stride')?.severity).toBe('caution');
 	expect(check(lined({ length: 260, lining: { shorterBy: 25 } }), 'lining-opening')?.severity).toBe('stop');
 	expect(check(lined({}), 'lining-opening')?.figures.opens).toBe(240);
+	// None is needed, yet the lining is left open below the short zip: 105 + 15.
+	expect(check(draftOf({ waist: 1050, hip: 1000 }, { lining: { shorterBy: 25 } }), 'lining-opening')?.figures.opens).toBe(120);
 	expect(draftOf(body).checks.some(({ code }) => code.startsWith('lining'))).toBe(false);
 });
 

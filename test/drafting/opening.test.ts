@@ -80,10 +80,11 @@ test.each([[1, 182.2], [0.75, 191.8], [0.5, 208.2], [0.25, 247.3]])('A search ov
 	expect(found).toBeLessThan(980 * 1.005);
 });
 
-test('No opening is needed where the hip passes through the waist seam, and no zip', () => {
+test('No opening is needed where the hip passes through the waist seam, and the shortest zip is bought', () => {
 	expect(openingBelow(1000, Math.PI, 1000)).toBe(0);
 	expect(openingBelow(1000, Math.PI, 900)).toBe(0);
-	expect(zipFor(0, 'cm')).toEqual({ length: 0, inShops: true });
+	expect(zipFor(0, 'cm')).toEqual({ length: 100, inShops: true });
+	expect(zipFor(0, 'in')).toEqual({ length: 4 * 25.4, inShops: true });
 });
 
 test('The zip is the least shop length that is not under the opening', () => {

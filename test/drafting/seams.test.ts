@@ -49,9 +49,9 @@ test('One panel is cut on the centre front fold, its grain square to its middle'
 test('The seam with the zip is sewn from the zip’s end to the hem, and the slit above it is a row of its own', () => {
 	const { seams, figures } = draftOf({ panels: 2 });
 	const [slit, sewn] = ['zip opening', 'centre back'].map((name) => seams.find((seam) => seam.name === name)!);
-	expect(slit!.lengthA).toBeCloseTo(figures.zipEndBelowSeam, 9);
+	expect(slit!.lengthA).toBeCloseTo(figures.zipEndBelowSeam!, 9);
 	expect(slit!.lengthA + sewn!.lengthA).toBeCloseTo(figures.skirtLength, 9);
-	const part = figures.zipEndBelowSeam / figures.skirtLength;
+	const part = figures.zipEndBelowSeam! / figures.skirtLength;
 	// The last panel's second edge runs from hem to waist, so it is counted backwards.
 	expect(sewn!.b).toEqual([{ piece: 'panel', copy: 1, edge: 'first seam', from: part, to: 1 }]);
 	expect(sewn!.a).toEqual([{ piece: 'panel', copy: 2, edge: 'second seam', from: 1 - part, to: 0 }]);
@@ -120,7 +120,7 @@ test('A lining is joined at the waist, is shorter by what was asked, and its sli
 	const { seams, figures, pieces } = draftOf({ panels: 2, lining: { shorterBy: 25 } });
 	expect(seams.filter(({ name }) => name.startsWith('lining')).map(({ name }) => name)).toEqual(['lining centre front', 'lining opening', 'lining centre back', 'lining to waist']);
 	expect(figures.liningHemRadius).toBeCloseTo(figures.hemRadius - 25, 9);
-	expect(seams.find(({ name }) => name === 'lining opening')!.lengthA).toBeCloseTo(figures.zipEndBelowSeam + 15, 9);
+	expect(seams.find(({ name }) => name === 'lining opening')!.lengthA).toBeCloseTo(figures.zipEndBelowSeam! + 15, 9);
 	expect(pieces.filter(({ cloth }) => cloth === 'lining').map(({ name, count }) => [name, count])).toEqual([['lining', 2]]);
 	expect(draftOf({ lining: null }).pieces.some(({ cloth }) => cloth === 'lining')).toBe(false);
 });

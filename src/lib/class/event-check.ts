@@ -5,6 +5,11 @@ import type { EventBody, NewEvent } from './event.ts';
 
 export const mostEvents = 200;
 
+/** The highest counter that a device may say. */
+export const highestFromDevice = Number.MAX_SAFE_INTEGER - 1_000_000;
+/** What the server says for someone (forms, answers) is counted on from the highest seen: a device never shuts it out. */
+export const highestFromServer = Number.MAX_SAFE_INTEGER;
+
 const unit = v.picklist(['cm', 'in']);
 const id = v.pipe(v.string(), v.regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/));
 /** A step's or an item's id, as lessons and gates have them. */
@@ -33,23 +38,24 @@ const body = v.variant('kind', [
 	v.strictObject({ kind: v.picklist(['help', 'helped']), step: v.optional(slug) })
 ]) satisfies v.GenericSchema<unknown, EventBody>;
 
-const events: v.GenericSchema<unknown, NewEvent[]> = v.pipe(
+const eventsUpTo = (highest: number): v.GenericSchema<unknown, NewEvent[]> => v.pipe(
 	v.array(v.strictObject({
 		id,
 		device: v.pipe(v.string(), v.regex(/^[\w-]{1,64}$/)),
-		// Room above, so that a counter that is one higher is still a safe integer.
-		counter: v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(Number.MAX_SAFE_INTEGER - 1_000_000)),
+		counter: v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(highest)),
 		body
 	})),
 	v.minLength(1), v.maxLength(mostEvents)
 );
+const fromDevice = eventsUpTo(highestFromDevice);
+const fromServer = eventsUpTo(highestFromServer);
 
 const issueOf = (found: v.BaseIssue<unknown>): Issue => ({
 	code: `event-${found.type.replaceAll('_', '-')}`, path: v.getDotPath(found) ?? '', expected: found.expected, received: found.received
 });
 
-export function checkEvents(value: unknown): Result<readonly NewEvent[]> {
-	const checked = v.safeParse(events, value);
+export function checkEvents(value: unknown, highest: typeof highestFromDevice | typeof highestFromServer = highestFromDevice): Result<readonly NewEvent[]> {
+	const checked = v.safeParse(highest === highestFromServer ? fromServer : fromDevice, value);
 	// A device that talks nonsense 200 times needn't hear about each.
 	return checked.success ? ok(checked.output) : refuse(...checked.issues.slice(0, 20).map(issueOf));
 }

@@ -39,7 +39,7 @@ export function obstacles(body: Body, skirt: FlaredSkirt): readonly Issue[] {
 	}
 
 	issues.push(...bandObstacles(body, skirt));
-	if (lining && lining.share > skirt.share) {
+	if (lining?.share != null && lining.share > skirt.share) {
 		issues.push({
 			code: 'lining-fuller', path: 'skirt.lining.share', expected: [leastShare, skirt.share], received: lining.share,
 			figures: { lining: lining.share, shell: skirt.share }, waysOut: [{ path: 'skirt.lining.share', value: skirt.share }]

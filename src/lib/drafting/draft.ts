@@ -13,7 +13,7 @@ import { ok, refuse, type Result } from './result.ts';
 import { ringPiece } from './ring.ts';
 import type { Seam } from './seam.ts';
 import { seamsOf } from './seams.ts';
-import { isRing, type FlaredSkirt, type Skirt } from './skirt.ts';
+import { isRing, liningShare, type FlaredSkirt, type Skirt } from './skirt.ts';
 
 /** Every figure of a flared skirt, unrounded; lengths mm, angles radians, areas mm². */
 export interface Figures {
@@ -121,7 +121,7 @@ function piecesOf(body: Body, skirt: FlaredSkirt, figures: Figures, places: read
 	if (liningHemRadius === undefined || liningWaistRadius === undefined || liningSweepAngle === undefined) return pieces;
 	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
 	const linings = { ...size, waistRadius: liningWaistRadius, hemRadius: liningHemRadius, zipEnd: undefined, narrowed: liningSweepAngle / figures.sweepAngle };
-	if (isRing(skirt) && skirt.lining?.share === 1) pieces.push(ringPiece(linings, 'lining', 'lining'));
+	if (isRing(skirt) && liningShare(skirt) === 1) pieces.push(ringPiece(linings, 'lining', 'lining'));
 	else pieces.push(...panelPieces(places, linings, lining));
 	return pieces;
 }

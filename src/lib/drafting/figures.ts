@@ -4,7 +4,7 @@ import { contourOpening } from './band/contour-opening.ts';
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
 import { openingBelow, topStop, zipFor } from './opening.ts';
-import { isRing, type Band, type FlaredSkirt } from './skirt.ts';
+import { isRing, liningShare, type Band, type FlaredSkirt } from './skirt.ts';
 
 /** The whole sweep at the stitch lines for a share of a full circle. */
 export const sweepAngle = (share: number): number => 2 * Math.PI * share;
@@ -58,7 +58,7 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 			: skirt.closure === 'none' ? 0
 				: contour ? contourOpening(contour, { radius: seam / angle, sweep: angle, girth: hip + skirt.hipEase }) : openingBelow(seam, angle, hip + skirt.hipEase);
 	const opening = least(sweep);
-	const liningSweep = lining ? sweepAngle(lining.share) : undefined;
+	const liningSweep = lining ? sweepAngle(liningShare(skirt)) : undefined;
 	const liningOpening = liningSweep === undefined ? undefined : liningSweep === sweep ? opening : least(liningSweep);
 	// A lining of less flare needs the longer slit, and one zip serves both.
 	const needed = opening === undefined ? undefined : Math.max(opening, liningOpening ?? 0);

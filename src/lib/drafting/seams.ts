@@ -5,7 +5,7 @@ import { lengthOf } from './geometry/measure.ts';
 import { hemFacing, landmarkAt, landmarksOf, lining, shell, waistFacing, type Follows, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
 import type { Join, Seam, SeamEdge } from './seam.ts';
-import { isRing, type FlaredSkirt } from './skirt.ts';
+import { isRing, liningShare, type FlaredSkirt } from './skirt.ts';
 
 export interface Sewn {
 	readonly places: readonly PanelPlace[];
@@ -50,7 +50,7 @@ function joinsOf({ places, skirt, waistSeam, open, liningOpen, contour }: Sewn):
 		joins.push(join('hem facing to hem', edgesRound(places, hemFacing, 'hem'), edgesRound(places, shell, 'hem')));
 	}
 	if (skirt.lining) {
-		if (!ring || skirt.lining.share !== 1) joins.push(...panelJoins(places, lining, liningOpen, 'lining '));
+		if (!ring || liningShare(skirt) !== 1) joins.push(...panelJoins(places, lining, liningOpen, 'lining '));
 		joins.push(join('lining to waist', edgesRound(places, lining, 'waist'), waist));
 	}
 	return joins;

@@ -43,8 +43,8 @@ export type Band = StraightBand | ContourBand | ElasticBand | FacedWaist;
 export interface Lining {
 	/** From finished hem to finished hem. */
 	readonly shorterBy: number;
-	/** Share of a full circle, not above the skirt's. */
-	readonly share: number;
+	/** Share of a full circle, not above the skirt's. Null: as the skirt. */
+	readonly share: number | null;
 }
 
 /** `style` tells kinds of skirt apart; other kinds have no share. */
@@ -78,4 +78,7 @@ export interface FlaredSkirt {
 export type Skirt = FlaredSkirt;
 
 /** A full circle in one piece that is pulled on has no seam: its waist is a hole in a ring of cloth. */
+/** The lining's share of a full circle. */
+export const liningShare = ({ lining, share }: FlaredSkirt): number => lining?.share ?? share;
+
 export const isRing = ({ panels, share, closure }: FlaredSkirt): boolean => panels === 1 && share === 1 && closure === 'none';

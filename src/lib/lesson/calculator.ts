@@ -18,8 +18,8 @@ export interface Values {
 	readonly narrow: boolean;
 }
 
-/** A sum, or a part of a length as a percentage. */
-export type Line = Working | { readonly of: string; readonly percent: number };
+/** A sum, a part of a length as a percentage, or words where there is nothing to work out. */
+export type Line = Working | { readonly of: string; readonly percent: number } | { readonly of: string; readonly words: string };
 
 export interface Calculator {
 	readonly title: string;
@@ -79,9 +79,10 @@ export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 			{ name: 'hip', label: 'Hip with ease', starts: 'hipWithEase' }
 		],
 		asksShare: true, asksFinish: false,
-		lines: ({ lengths: { seam = 0, hip = 0 }, share }) => [
-			{ of: 'opening below the waist line, at the least', tokens: [], mm: openingBelow(seam, sweepAngle(share), hip) }
-		]
+		lines: ({ lengths: { seam = 0, hip = 0 }, share }) => {
+			const mm = openingBelow(seam, sweepAngle(share), hip);
+			return [mm > 0 ? { of: 'opening below the waist line, at the least', tokens: [], mm } : { of: 'opening', words: 'none needed: the waist seam goes over the hip' }];
+		}
 	},
 	hem: {
 		title: 'What a hem has to ease in',

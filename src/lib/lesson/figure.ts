@@ -4,6 +4,13 @@ import { liningBelowZip, topStop } from '../drafting/opening.ts';
 
 type Of = (draft: Draft) => number | undefined;
 
+/** Along the selvedge: two hem radii and nothing to spare, or the band where a short skirt's is the longer. */
+const clothLength = ({ figures }: Draft): number => Math.max(2 * figures.cutHemRadius, figures.bandCutLength ?? 0);
+const liningCutHemRadius = ({ figures, skirt }: Draft): number | undefined => add(figures.liningHemRadius, skirt.hem);
+/** What isn't there stays so. */
+const add = (mm: number | undefined, more: number): number | undefined => (mm === undefined ? undefined : mm + more);
+const times = (by: number, mm: number | undefined): number | undefined => (mm === undefined ? undefined : by * mm);
+
 export const figures = {
 	waist: ({ body }) => body.waist,
 	hip: ({ body }) => body.hip,
@@ -39,10 +46,15 @@ export const figures = {
 	/** What a hem turned twice has to ease in. */
 	narrowHemSurplus: ({ figures, skirt }) => figures.sweepAngle * skirt.hem,
 	cutSkirtLength: ({ figures, skirt }) => skirt.allowances.waist + figures.skirtLength + skirt.hem,
-	/** Along the selvedge: two hem radii and nothing to spare. */
-	clothLength: ({ figures }) => 2 * figures.cutHemRadius,
-	/** Across the cloth, from the cut centre-back edge to the cut hem at the fold. */
-	clothWidth: ({ figures, skirt }) => figures.cutHemRadius + skirt.allowances.seam,
+	clothLength,
+	/** Across the cloth: from the cut centre-back edge to the cut hem at the fold, and beside it the strip for the band. */
+	clothWidth: ({ figures, skirt }) => figures.cutHemRadius + skirt.allowances.seam + (figures.bandCutDepth ?? 0),
+	/** A tenth more: it may shrink by 5 %, and its ends are straightened (common practice, no source). */
+	clothToBuy: (draft) => 1.1 * clothLength(draft),
+	/** The lining is laid as the skirt is, with no band beside it. */
+	liningClothLength: (draft) => times(2, liningCutHemRadius(draft)),
+	liningClothWidth: (draft) => add(liningCutHemRadius(draft), draft.skirt.allowances.seam),
+	liningClothToBuy: (draft) => times(2.2, liningCutHemRadius(draft)),
 	bandCutLength: ({ figures }) => figures.bandCutLength,
 	bandCutDepth: ({ figures }) => figures.bandCutDepth,
 	openingBelowSeam: ({ figures }) => figures.openingBelowSeam,
@@ -50,11 +62,11 @@ export const figures = {
 	/** From the waist line down to the zip's top stop. */
 	topStop: () => topStop,
 	zipEndBelowSeam: ({ figures }) => figures.zipEndBelowSeam,
-	/** The lining's opening ends below the zip's, or lower where it must; none where there is no zip. */
-	liningOpening: ({ figures }) => (figures.zipEndBelowSeam > 0 ? Math.max(figures.zipEndBelowSeam + liningBelowZip, figures.liningOpeningBelowSeam ?? 0) : 0),
+	/** The lining's opening ends below the zip's, or lower where it must; unknown where the zip's end is. */
+	liningOpening: ({ figures }) => (figures.zipEndBelowSeam === undefined ? undefined : Math.max(figures.zipEndBelowSeam + liningBelowZip, figures.liningOpeningBelowSeam ?? 0)),
 	liningShorterBy: ({ skirt }) => skirt.lining?.shorterBy,
 	liningHemRadius: ({ figures }) => figures.liningHemRadius,
-	liningCutHemRadius: ({ figures, skirt }) => (figures.liningHemRadius === undefined ? undefined : figures.liningHemRadius + skirt.hem)
+	liningCutHemRadius
 } satisfies Record<string, Of>;
 
 export type FigureName = keyof typeof figures;

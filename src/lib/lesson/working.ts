@@ -37,8 +37,8 @@ const recipes: Readonly<Record<string, Recipe>> = {
 	hemRadius: { of: 'hem radius', tokens: (l) => [l('waistRadius', 'waist radius'), plus, l('skirtLength', 'length below the band')] },
 	cutHemRadius: { of: 'cut radius at the hem', tokens: (l) => [l('hemRadius', 'hem radius'), plus, l('hemAllowance', 'hem allowance')] },
 	hemSweep: { of: 'round the hem', tokens: (l, { skirt }) => [l('hemRadius', 'hem radius'), times, number(sweepNumber(skirt.share))] },
-	clothLength: { of: 'along the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), times, number('2')] },
-	clothWidth: { of: 'across the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), plus, l('seamAllowance', 'back allowance')] },
+	clothLength: { of: 'along the cloth', tokens: (l, { figures: f }) => (2 * f.cutHemRadius < (f.bandCutLength ?? 0) ? [l('bandCutLength', 'band')] : [l('cutHemRadius', 'cut radius at the hem'), times, number('2')]) },
+	clothWidth: { of: 'across the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), plus, l('seamAllowance', 'back allowance'), plus, l('bandCutDepth', 'band')] },
 	bandCutLength: {
 		of: 'band, cut length',
 		tokens: (l) => [l('waistSeamGirth', 'waist seam'), plus, l('underlap', 'underlap'), plus, number('2'), times, l('seamAllowance', 'end allowance')]
@@ -46,12 +46,12 @@ const recipes: Readonly<Record<string, Recipe>> = {
 	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] },
 	// The least opening is a shortest path and the zip is the next in the shops: neither is a sum.
 	hipWithEase: { of: 'to go through the opening', tokens: (l) => [l('hip', 'hip'), plus, l('hipEase', 'ease')] },
-	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => (figures.openingBelowSeam > 0 ? [] : null) },
-	zipLength: { of: 'zip to buy', tokens: (_, { figures }) => (figures.zipLength > 0 ? [] : null) },
+	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => ((figures.openingBelowSeam ?? 0) > 0 ? [] : null) },
+	zipLength: { of: 'zip to buy', tokens: () => [] },
 	zipEndBelowSeam: {
 		of: 'zip end below the waist seam',
 		// Shortened to fit the skirt, it ends somewhere else.
-		tokens: (l, { figures: f }) => (f.zipLength > 0 && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
+		tokens: (l, { figures: f }) => (f.zipLength !== undefined && f.zipEndBelowSeam !== undefined && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
 	}
 };
 

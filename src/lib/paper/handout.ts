@@ -237,8 +237,8 @@ function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: Handout
 		const hidden = name === 'waistSeamGirth' && !bodyFigures;
 		row(working.of, hidden ? '' : `${tokens.join(' ')}${comesTo === null ? '' : ` = ${comesTo}`}`, num(working.mm, unit));
 	}
-	if (f.openingBelowSeam > 0) row('opening below the waist seam, at least', '', num(f.openingBelowSeam, unit));
-	if (f.zipEndBelowSeam > 0) {
+	if (f.openingBelowSeam !== undefined && f.openingBelowSeam > 0) row('opening below the waist seam, at least', '', num(f.openingBelowSeam, unit));
+	if (f.zipLength !== undefined && f.zipEndBelowSeam !== undefined) {
 		row('zip to buy', '', numUnit(f.zipLength, unit));
 		row('zip ends below the waist stitch line', '', num(f.zipEndBelowSeam, unit));
 	}

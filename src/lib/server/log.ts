@@ -1,6 +1,6 @@
 // The log of what people said and did. Append-only; acknowledged after commit.
 import type { Sql } from 'postgres';
-import { checkEvents } from '../class/event-check.ts';
+import { checkEvents, highestFromDevice, highestFromServer } from '../class/event-check.ts';
 import type { EventBody, EventKind, LoggedEvent } from '../class/event.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
 import { isId, notFound, type Asker, type Query } from './asker.ts';
@@ -12,9 +12,12 @@ const staffKinds: readonly EventKind[] = ['helped'];
 /**
  * Keeps events in a member's log, all or none, and says which it has. A repeat is harmless. One statement: it inserts
  * only if the asker is that member, or only answers a hand in a class she helps in; so nobody can write another's.
+ * `counted`: by whom their counters were; the server's own may go higher, so that a device can't shut it out.
  */
-export async function appendEvents(sql: Query, asker: Asker, memberId: string, events: unknown): Promise<Result<{ readonly kept: readonly string[] }>> {
-	const checked = checkEvents(events);
+export async function appendEvents(
+	sql: Query, asker: Asker, memberId: string, events: unknown, counted: 'on her device' | 'here' = 'on her device'
+): Promise<Result<{ readonly kept: readonly string[] }>> {
+	const checked = checkEvents(events, counted === 'here' ? highestFromServer : highestFromDevice);
 	if (!checked.ok) return checked;
 	if (!isId(memberId)) return notFound();
 	const rows = checked.value.map(({ id, device, counter, body: { kind, ...body } }) => ({ id, device, counter, kind, body }));

@@ -2,13 +2,13 @@
 import { tick } from 'svelte';
 import { enhance } from '$app/forms';
 import type { SubmitFunction } from '@sveltejs/kit';
+import { goToFirstWrong } from './first-wrong.ts';
 
 const keep: SubmitFunction = ({ formElement }) => async ({ result, update }) => {
 	await update({ reset: false });
 	if (result.type !== 'failure') return;
-	// What stands in the way comes up where the hand is.
 	await tick();
-	formElement.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+	goToFirstWrong(formElement);
 };
 
 /** `use:kept` on a form. */

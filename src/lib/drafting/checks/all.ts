@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import type { Drafted } from '../draft.ts';
 import type { Skirt } from '../skirt.ts';
+import { bandChecks } from './band.ts';
 import { clothChecks } from './cloth.ts';
 import { hemChecks } from './hem.ts';
 import { hipChecks } from './hip.ts';
@@ -16,6 +17,7 @@ export const checksOf = (drafted: Drafted, chosen: Skirt): readonly Check[] => [
 	...walkChecks(drafted),
 	...hipChecks(drafted),
 	...openingChecks(drafted, chosen),
+	...bandChecks(drafted),
 	...waistChecks(drafted),
 	...strideChecks(drafted),
 	...hemChecks(drafted),

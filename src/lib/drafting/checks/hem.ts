@@ -9,18 +9,22 @@ import { slack } from './slack.ts';
 const easesFrom = 0.04;
 const anotherFrom = 0.12;
 /** The shallowest that can be turned, mm (common practice, no source). */
-const shallowest: Readonly<Record<HemFinish, number>> = { turned: 10, narrow: 6 };
+const shallowest: Readonly<Record<HemFinish, number>> = { turned: 10, narrow: 6, rolled: 4, bound: 0, faced: 0 };
 
-/** Turned once by t: θ(R + t) lies on θ(R − t). Turned twice by t/2: θ(R + t/2) lies on θ(R − t/2). Circle geometry. */
+/**
+ * Turned once by t: θ(R + t) lies on θ(R − t). Turned twice by t/2, or rolled: θ(R + t/2) lies on θ(R − t/2). A hem that is
+ * bound or faced turns nothing up. Circle geometry.
+ */
 export function hemSurplus(finish: HemFinish, radius: number, sweep: number, hem: number): { readonly surplus: number; readonly fraction: number } {
-	const turn = finish === 'narrow' ? hem / 2 : hem;
+	if (finish === 'bound' || finish === 'faced') return { surplus: 0, fraction: 0 };
+	const turn = finish === 'turned' ? hem : hem / 2;
 	return { surplus: 2 * sweep * turn, fraction: turn < radius ? (2 * turn) / (radius - turn) : Infinity };
 }
 
 /** The deepest hem whose surplus stays at `fraction`: 2t = f(R − t), rounded down to half a millimetre. */
 function deepestHem(finish: HemFinish, radius: number, fraction: number): number {
 	const turn = (fraction * radius) / (2 + fraction);
-	return Math.floor((finish === 'narrow' ? 2 * turn : turn) * 2 - 1e-6) / 2;
+	return Math.floor((finish === 'turned' ? turn : 2 * turn) * 2 - 1e-6) / 2;
 }
 
 export function hemChecks({ body, skirt, figures }: Drafted): readonly Check[] {

@@ -12,20 +12,18 @@ export function hipChecks({ body, skirt, figures }: Drafted): readonly Check[] {
 	if (waist > hip) checks.push({ code: 'waist-over-hip', severity: 'note', figures: { waist, hip }, waysOut: [] });
 	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [] }];
 	const needed = hip + skirt.hipEase;
-	const { waistSeamGirth, skirtLength } = figures;
+	const { waistSeamGirth, skirtLength, hipDepth = 0 } = figures;
 	// A skirt that ends above the hip has no girth there to look at; its hem must still go round what it reaches.
-	if (waistToHip > skirtLength) {
-		return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength }, waysOut: [] }];
+	if (hipDepth > skirtLength) {
+		return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth, skirtLength }, waysOut: [] }];
 	}
 	const girthAtHip = figures.girthAtHip!;
-	const leastAngle = Math.max(0, (needed - waistSeamGirth) / waistToHip);
-	const leastShare = leastAngle / (2 * Math.PI);
-	const rests = {
-		girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth: waistToHip, spare: girthAtHip - needed, leastAngle, leastShare
-	};
+	const rests = { girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth, spare: girthAtHip - needed };
 	if (girthAtHip >= needed - slack) return [...checks, { code: 'hip-fit', severity: 'good', figures: rests, waysOut: [] }];
+	// Where the waist seam itself lies at the hip, no flare helps.
+	const leastShare = hipDepth > 0 ? (needed - waistSeamGirth) / hipDepth / (2 * Math.PI) : Infinity;
 	const ways: WayOut[] = [...shareWays(leastShare)];
 	// Less ease, if any is left.
 	if (girthAtHip - hip >= 0) ways.push({ path: 'skirt.hipEase', value: girthAtHip - hip });
-	return [...checks, { code: 'hip-fit', severity: 'stop', figures: rests, waysOut: openWays(body, skirt, ways) }];
+	return [...checks, { code: 'hip-fit', severity: 'stop', figures: { ...rests, ...(hipDepth > 0 && { leastAngle: 2 * Math.PI * leastShare, leastShare }) }, waysOut: openWays(body, skirt, ways) }];
 }

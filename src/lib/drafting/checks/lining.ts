@@ -13,9 +13,9 @@ const usual = 25;
 
 export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[] {
 	const { lining } = skirt;
-	const { liningHemRadius, liningOpeningBelowSeam, waistRadius, sweepAngle, waistSeamGirth } = figures;
-	if (!lining || liningHemRadius === undefined) return [];
-	const length = liningHemRadius - waistRadius;
+	const { liningHemRadius, liningWaistRadius, liningSweepAngle, liningOpeningBelowSeam, waistSeamGirth, hipDepth } = figures;
+	if (!lining || liningHemRadius === undefined || liningWaistRadius === undefined || liningSweepAngle === undefined) return [];
+	const length = liningHemRadius - liningWaistRadius;
 	const short = lining.shorterBy < least - slack;
 	const checks: Check[] = [{
 		code: 'lining-shorter', severity: short ? 'caution' : 'good', figures: { shorterBy: lining.shorterBy, least },
@@ -23,10 +23,10 @@ export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[
 	}];
 
 	// Round the hip where it reaches so far, and round a step at its own hem.
-	const { hip, waistToHip } = body;
-	const hem = sweepAngle * liningHemRadius;
-	const atHip = hip !== undefined && waistToHip !== undefined && waistToHip <= length
-		? { girth: waistSeamGirth + sweepAngle * waistToHip, needed: hip + skirt.hipEase, depth: waistToHip } : null;
+	const { hip } = body;
+	const hem = liningSweepAngle * liningHemRadius;
+	const atHip = hip !== undefined && hipDepth !== undefined && hipDepth <= length
+		? { girth: waistSeamGirth + liningSweepAngle * hipDepth, needed: hip + skirt.hipEase, depth: hipDepth } : null;
 	const stride = strideNeeds(skirt.length - lining.shorterBy);
 	const rows = [
 		...(atHip ? [{ ...atHip, about: 'hip' }] : []),
@@ -37,14 +37,15 @@ export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[
 		const leastShare = Math.max(0, (needed - waistSeamGirth) / depth / (2 * Math.PI));
 		checks.push({
 			code: 'lining-fit', about, severity: !tight ? 'good' : about === 'hip' ? 'stop' : 'caution', figures: { girth, needed, depth, leastShare },
-			waysOut: tight ? openWays(body, skirt, shareWays(leastShare)) : []
+			waysOut: tight ? openWays(body, skirt, shareWays(leastShare, lining.share === null ? 'skirt.share' : 'skirt.lining.share')) : []
 		});
 	}
 
-	const opening = liningOpeningBelowSeam ?? 0;
-	if (opening > 0) {
+	const opening = liningOpeningBelowSeam;
+	const { zipEndBelowSeam } = figures;
+	if (opening !== undefined && zipEndBelowSeam !== undefined) {
 		const tooShort = opening > length + slack;
-		const opens = Math.min(length, Math.max(figures.zipEndBelowSeam + liningBelowZip, opening));
+		const opens = Math.min(length, Math.max(zipEndBelowSeam + liningBelowZip, opening));
 		checks.push({
 			code: 'lining-opening', severity: tooShort ? 'stop' : 'good', figures: { opening, opens, length },
 			waysOut: tooShort ? openWays(body, skirt, [{ path: 'skirt.length', value: opening + lining.shorterBy + skirt.band.depth }]) : []

@@ -5,11 +5,11 @@ import type { WayOut } from '../check.ts';
 const named = [1 / 4, 1 / 3, 3 / 8, 1 / 2, 2 / 3, 3 / 4, 1, 5 / 4, 3 / 2, 2];
 const mostShare = 2;
 
-/** The least share that does, and the next one with a name. */
-export function shareWays(least: number): readonly WayOut[] {
+/** The least share that does, and the next one with a name: of the skirt, or of the lining by itself. */
+export function shareWays(least: number, path = 'skirt.share'): readonly WayOut[] {
 	if (!(least <= mostShare)) return [];
 	const next = named.find((share) => share >= least)!;
 	// One part in a billion more, so that a rounding in the last digit doesn't undo it.
-	const ways: WayOut[] = [{ path: 'skirt.share', value: Math.min(mostShare, least * (1 + 1e-9)) }];
-	return next - least < 1e-6 ? [{ path: 'skirt.share', value: next }] : [...ways, { path: 'skirt.share', value: next }];
+	const ways: WayOut[] = [{ path, value: Math.min(mostShare, least * (1 + 1e-9)) }];
+	return next - least < 1e-6 ? [{ path, value: next }] : [...ways, { path, value: next }];
 }

@@ -14,10 +14,10 @@ export function walkChecks({ seams, figures, skirt }: Drafted): readonly Check[]
 		if (differs > agrees) checks.push({ code: 'seam-walk', severity: 'stop', about: name, figures: { lengthA, lengthB, ease }, waysOut: [] });
 	}
 	if (checks.length === 0) checks.push({ code: 'seam-walk', severity: 'good', figures: { seams: seams.length, widest }, waysOut: [] });
-	const band = seams.find(({ name }) => name === 'waist to band')!;
-	checks.push({
+	const band = seams.find(({ name }) => name === 'waist to band');
+	if (band) checks.push({
 		code: 'band-to-waist', severity: Math.abs(band.lengthA - band.lengthB) > agrees ? 'stop' : 'good',
-		figures: { waistSeam: band.lengthA, band: band.lengthB, underlap: skirt.band.underlap, cutLength: figures.bandCutLength }, waysOut: []
+		figures: { waistSeam: band.lengthA, band: band.lengthB, underlap: skirt.band.underlap, ...(figures.bandCutLength !== undefined && { cutLength: figures.bandCutLength }) }, waysOut: []
 	});
 	return checks;
 }

@@ -20,14 +20,20 @@ export function stretches(outline: Outline): readonly Stretch[] {
 export const edgeLength = ({ from, edge }: Stretch): number =>
 	edge.centre ? Math.abs(edge.turn) * distance(from, edge.centre) : distance(from, edge.end);
 
-/** The length of the edge with this name. An outline without it is our own bug. */
+/** The length of the edge with this name, or of the run of edges that share it. An outline without it is our own bug. */
 export function lengthOf(outline: Outline, name: string): number {
+	let sum = 0;
+	let found = false;
 	let from = outline.start;
 	for (const edge of outline.edges) {
-		if (edge.name === name) return edgeLength({ from, edge });
+		if (edge.name === name) {
+			sum += edgeLength({ from, edge });
+			found = true;
+		}
 		from = edge.end;
 	}
-	throw new Error(`no edge ${name} among ${outline.edges.map((edge) => edge.name).join(', ')}`);
+	if (!found) throw new Error(`no edge ${name} among ${outline.edges.map((edge) => edge.name).join(', ')}`);
+	return sum;
 }
 
 /** Enclosed area, positive for a counterclockwise outline: Green's theorem, ½∮(x dy − y dx), exact on lines and arcs. */

@@ -4,7 +4,7 @@ import type { Draft } from '../../drafting/draft.ts';
 import { topStop } from '../../drafting/opening.ts';
 import { figureOf } from '../../lesson/figure.ts';
 import type { Drawing, FillKind, Shape } from '../drawing.ts';
-import { num, numUnit, small, type Unit } from './number.ts';
+import { num, numIfKnown, numUnit, small, type Unit } from './number.ts';
 import { goesOn, iron, lens, pin, teeth, WIDE, zigzag, zip } from './part.ts';
 import { arcPath, arrow, leader, line, linePath, measured, area, mark, onTape, rect, sheet, words } from './shape.ts';
 
@@ -22,7 +22,7 @@ function opened(width: number, seam: number, allowance: number, tall: number, fr
 }
 
 export function interfaceBand({ figures }: Draft, unit: Unit): Drawing {
-	const [long, deep] = [numUnit(figures.bandCutLength, unit), num(figures.bandCutDepth, unit)];
+	const [long, deep] = [numUnit(figures.bandCutLength ?? 0, unit), num(figures.bandCutDepth ?? 0, unit)];
 	return sheet(WIDE, 226, `The band, ${long} long and ${deep} deep, wrong side up, with interfacing laid rough side down. The iron is set down and lifted.`, [
 		rect([20, 30], [250, 130], 'wrongSide', 'edge'), rect([26, 36], [250, 124], 'interfacing', 'edge'),
 		goesOn([250, 30], [250, 130]), ...iron([96, 80], Math.PI, 62), ...arrow([184, 80], [224, 80], 'grain'),
@@ -44,8 +44,9 @@ export function neatenEdges({ skirt }: Draft, unit: Unit): Drawing {
 }
 
 export function backSeam({ figures, skirt }: Draft, unit: Unit): Drawing {
-	const [end, seam] = [numUnit(figures.zipEndBelowSeam, unit), numUnit(skirt.allowances.seam, unit)];
-	return sheet(WIDE, 356, `The centre-back edges right sides together. Above the zip end, ${end} below the waist line, they are tacked; from there to the hem they are sewn, ${seam} from the edge.`, [
+	const { zipEndBelowSeam: zipEnd } = figures;
+	const [end, seam] = [numIfKnown(zipEnd, unit), numUnit(skirt.allowances.seam, unit)];
+	return sheet(WIDE, 356, `The centre-back edges right sides together. Above the zip end${zipEnd === undefined ? '' : `, ${end} below the waist line`}, they are tacked; from there to the hem they are sewn, ${seam} from the edge.`, [
 		rect([14, 10], [206, 310], 'wrongSide'), line([14, 310], [206, 310], 'cut'), line([206, 10], [206, 310], 'cut'), zigzag([206, 10], [206, 310]), goesOn([14, 10], [206, 10]),
 		line([14, 282], [206, 282], 'stitch'), line([160, 282], [160, 150], 'tack'), line([160, 150], [160, 10], 'stitch', true),
 		line([152, 150], [206, 150], 'fine'), mark('notch', [206, 150], Math.PI), ...height(226, 282, 150, end, 'to zip end', 220),
@@ -56,19 +57,20 @@ export function backSeam({ figures, skirt }: Draft, unit: Unit): Drawing {
 	]);
 }
 
-export function pressOpen({ skirt, figures }: Draft, unit: Unit): Drawing {
+export function pressOpen({ skirt }: Draft, unit: Unit): Drawing {
 	return sheet(WIDE, 280, `The back seam pressed open on the wrong side, tacking and all. Each allowance is ${numUnit(skirt.allowances.seam, unit)} wide.`, [
 		...opened(236, 118, 44, 240), goesOn([0, 0], [236, 0]), line([118, 240], [118, 116], 'tack'), line([118, 116], [118, 0], 'stitch'),
 		...iron([118, 80], Math.PI / 2, 66), ...arrow([118, 88], [118, 110], 'grain'), ...measured([118, 254], [162, 254]), words([174, 250], numUnit(skirt.allowances.seam, unit), 'figure'),
 		words([10, 212], 'wrong', 'label', { under: 'side' }),
 		...leader([118, 180], [248, 190], 'tacked', 'start'), ...leader([118, 100], [248, 100], 'sewn', 'start'),
-		...leader([150, 40], [248, 44], 'opened', 'start', 'labelStrong'), ...(figures.zipEndBelowSeam > 0 ? [line([104, 116], [132, 116], 'sewn') as Shape] : [])
+		...leader([150, 40], [248, 44], 'opened', 'start', 'labelStrong'), line([104, 116], [132, 116], 'sewn')
 	]);
 }
 
 export function zipTack({ figures }: Draft, unit: Unit): Drawing {
-	const [end, gap] = [numUnit(figures.zipEndBelowSeam, unit), small(topStop, unit)];
-	return sheet(WIDE, 380, `The zip lies face down with its teeth on the seam. Its top stop is ${gap} below the waist line, its bottom stop meets the mark at ${end}. Tack down both tapes.`, [
+	const { zipEndBelowSeam: zipEnd } = figures;
+	const [end, gap] = [numIfKnown(zipEnd, unit), small(topStop, unit)];
+	return sheet(WIDE, 380, `The zip lies face down with its teeth on the seam. Its top stop is ${gap} below the waist line, its bottom stop meets the mark${zipEnd === undefined ? '' : ` at ${end}`}. Tack down both tapes.`, [
 		...opened(196, 98, 34, 356), goesOn([0, 0], [196, 0]), line([98, 356], [98, 0], 'stitch'), line([0, 326], [196, 326], 'stitch'),
 		...zip(98, 312, 96), onTape(line([87, 318], [87, 90], 'tack')), onTape(line([109, 318], [109, 90], 'tack')),
 		words([4, 40], 'wrong', 'label', { under: 'side' }),
@@ -85,8 +87,9 @@ export function zipTack({ figures }: Draft, unit: Unit): Drawing {
 }
 
 export function zipStitch({ figures }: Draft, unit: Unit): Drawing {
+	const { zipEndBelowSeam: zipEnd } = figures;
 	const away = small(6, unit);
-	return sheet(WIDE, 330, `From the right side, stitch each side of the zip from the bottom up, ${away} from the seam, and across below the stop at ${numUnit(figures.zipEndBelowSeam, unit)}.`, [
+	return sheet(WIDE, 330, `From the right side, stitch each side of the zip from the bottom up, ${away} from the seam, and across below the stop${zipEnd === undefined ? '' : ` at ${numUnit(zipEnd, unit)}`}.`, [
 		rect([0, 0], [200, 300], 'rightSide'), line([0, 300], [200, 300], 'cut'), goesOn([0, 0], [200, 0]), line([100, 300], [100, 0], 'sewn'), line([0, 274], [200, 274], 'stitch'),
 		line([72, 70], [72, 300], 'stitch', true), line([128, 70], [128, 300], 'stitch'), line([72, 70], [128, 70], 'stitch'),
 		...arrow([54, 90], [54, 168], 'grain'), ...arrow([146, 90], [146, 168], 'grain'),
@@ -94,18 +97,19 @@ export function zipStitch({ figures }: Draft, unit: Unit): Drawing {
 		words([10, 16], 'right side', 'label'), ...leader([190, 274], [210, 254], 'waist line'),
 		...measured([100, 312], [128, 312]), line([134, 312], [206, 312], 'fine'), words([212, 304], away, 'figure'),
 		words([212, 284], 'from seam', 'label'), ...leader([128, 70], [206, 70], 'zip ends', 'start'),
-		words([210, 40], numUnit(figures.zipEndBelowSeam, unit), 'labelStrong'), words([212, 168], 'bottom up', 'label', { under: 'on each side' })
+		words([210, 40], numIfKnown(zipEnd, unit), 'labelStrong'), words([212, 168], 'bottom up', 'label', { under: 'on each side' })
 	]);
 }
 
 export function zipOpen({ figures }: Draft, unit: Unit): Drawing {
-	return sheet(WIDE, 300, `The tacking is taken out and the zip is open for ${numUnit(figures.zipEndBelowSeam, unit)}. Closed, the two waist lines meet.`, [
+	const { zipEndBelowSeam: zipEnd } = figures;
+	return sheet(WIDE, 300, `The tacking is taken out and the zip is open${zipEnd === undefined ? '' : ` for ${numUnit(zipEnd, unit)}`}. Closed, the two waist lines meet.`, [
 		area(linePath([0, 0], [200, 0], [200, 270], [136, 270], [100, 60], [64, 270], [0, 270]), 'rightSide', null),
 		line([0, 270], [64, 270], 'cut'), line([136, 270], [200, 270], 'cut'), goesOn([0, 0], [200, 0]),
 		teeth([64, 258], [99, 62], 4), teeth([136, 258], [101, 62], 4), line([92, 60], [108, 60], 'cut'), line([100, 56], [100, 0], 'sewn'),
 		line([40, 270], [84, 44], 'stitch'), line([160, 270], [116, 44], 'stitch'), line([84, 44], [116, 44], 'stitch'),
 		line([0, 246], [44, 246], 'stitch', true), line([156, 246], [200, 246], 'stitch', true),
-		words([8, 200], 'right', 'label', { under: 'side' }), ...height(216, 246, 60, numUnit(figures.zipEndBelowSeam, unit), 'open', 160),
+		words([8, 200], 'right', 'label', { under: 'side' }), ...height(216, 246, 60, numIfKnown(zipEnd, unit), 'open', 160),
 		words([6, 279], 'level', 'labelStrong'), words([196, 279], 'level', 'labelStrong', { anchor: 'end' })
 	]);
 }

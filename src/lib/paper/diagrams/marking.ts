@@ -170,15 +170,16 @@ export function notches(draft: Draft, unit: Unit): Drawing {
 		put(f.cutHemRadius, DOWN + 0.01, 'centre front', true, [tip(f.hemRadius, DOWN, 10, -12, 'centre front')]);
 		put(f.cutHemRadius, side, 'side', true, [tip(f.cutHemRadius, side, 8, 20, 'side'), tip(f.hemRadius, side, -6, -10, 'side')]);
 	}
-	const text = `zip end ${num(f.zipEndBelowSeam, unit)}`;
-	if (f.zipEndBelowSeam > 0) {
-		const [fx, fy] = polar([0, 0], f.waistRadius + f.zipEndBelowSeam, way);
+	const zipEnd = f.zipEndBelowSeam;
+	if (zipEnd !== undefined) {
+		const text = `zip end ${num(zipEnd, unit)}`;
+		const [fx, fy] = polar([0, 0], f.waistRadius + zipEnd, way);
 		shapes.push(mark('notch', [fx - seam * Math.sin(way), fy + seam * Math.cos(way)], way - Math.PI / 2));
-		const place = (by: number): Label => besideSeam(view, seam, f.waistRadius + f.zipEndBelowSeam + by, 0.3 * f.skirtLength, text, { rank: 1, clear: true });
+		const place = (by: number): Label => besideSeam(view, seam, f.waistRadius + zipEnd + by, 0.3 * f.skirtLength, text, { rank: 1, clear: true });
 		shapes.push({ ...place(0), or: [place(0.1 * f.skirtLength), place(0.2 * f.skirtLength)] });
 	}
 	return {
-		alt: `Notches across the cut line: centre front and side at waist and hem, and the zip end ${num(f.zipEndBelowSeam, unit)} below the waist stitch line. Each is ${small(5, unit)} deep.`,
+		alt: `Notches across the cut line: centre front and side at waist and hem${zipEnd === undefined ? '' : `, and the zip end ${num(zipEnd, unit)} below the waist stitch line`}. Each is ${small(5, unit)} deep.`,
 		box: view.box, inkMargin: [30, 34, 28, 30], shapes: [...shapes, words([view.box.to[0], view.box.from[1]], `each ${small(5, unit)} deep`, 'small', { anchor: 'end', rank: 2, clear: true, shift: [24, 18] })]
 	};
 }

@@ -76,12 +76,13 @@ export function halfOnFold(draft: Draft, piece: Piece, { unit, emphasis = 'waist
 	// The seam, with the zip's end.
 	const seam = draft.skirt.allowances.seam;
 	const seamName = draft.skirt.zipAt === 'leftSide' ? 'side seam' : 'back seam';
-	if (f.zipEndBelowSeam > 0 && f.zipEndBelowSeam < L) {
-		shapes.push(zipNotch(draft, view));
-		const at = r + f.zipEndBelowSeam;
-		const text = `zip ends, ${n(f.zipEndBelowSeam)}`;
+	const zipEnd = f.zipEndBelowSeam;
+	if (zipEnd !== undefined && zipEnd < L) {
+		shapes.push(zipNotch(draft, view, zipEnd));
+		const at = r + zipEnd;
+		const text = `zip ends, ${n(zipEnd)}`;
 		const place = (from: number, t: string): Label => besideSeam(view, seam, from, 110 * px, t, { rank: 1, clear: true });
-		shapes.push({ ...place(at, text), or: [place(at + 40 * px, text), place(at - 30 * px, text), place(at, `zip ${n(f.zipEndBelowSeam)}`)] });
+		shapes.push({ ...place(at, text), or: [place(at + 40 * px, text), place(at - 30 * px, text), place(at, `zip ${n(zipEnd)}`)] });
 	}
 	shapes.push(besideSeam(view, seam, r + 0.8 * L, 70 * px, seamName, { rank: 3, clear: true }));
 	shapes.push(dotWords(dots.text, box));

@@ -49,12 +49,11 @@ export function zipSide(view: PanelView): 1 | -1 {
 }
 
 /** The wedge at the zip's end, across the cut line of its seam and pointing into the cloth. */
-export function zipNotch(draft: Draft, view: PanelView, x = 0): Shape {
-	const { figures, skirt } = draft;
+export function zipNotch({ figures, skirt }: Draft, view: PanelView, zipEnd: number, x = 0): Shape {
 	const seam = skirt.allowances.seam;
 	const side = zipSide(view);
 	const way = DOWN + side * view.halfAngle;
-	const q = figures.waistRadius + figures.zipEndBelowSeam;
+	const q = figures.waistRadius + zipEnd;
 	const [fx, fy] = polar([x, 0], q, way);
 	const at: Point = [fx - side * seam * Math.sin(way), fy + side * seam * Math.cos(way)];
 	return mark('notch', at, way - (side * Math.PI) / 2);
@@ -106,7 +105,7 @@ export function pieceName(view: PanelView): readonly [string, string] {
 export function spoken(draft: Draft, unit: Unit, opening: string): string {
 	const f = draft.figures;
 	const n = (mm: number): string => num(mm, unit);
-	const zip = f.zipEndBelowSeam > 0 ? ` The zip ends ${n(f.zipEndBelowSeam)} below the waist line.` : '';
+	const zip = f.zipEndBelowSeam !== undefined ? ` The zip ends ${n(f.zipEndBelowSeam)} below the waist line.` : '';
 	return `${opening} Measured from the corner: cut the waist at ${n(f.cutWaistRadius)}, stitch it at ${n(f.waistRadius)}; ` +
 		`the hem fold is at ${n(f.hemRadius)}, cut the hem at ${n(f.cutHemRadius)}.${zip} In ${unit === 'cm' ? 'centimetres' : 'inches'}.`;
 }

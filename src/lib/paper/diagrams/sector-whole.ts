@@ -110,11 +110,12 @@ function panel(draft: Draft, view: PanelView, x: number, main: boolean, withCorn
 	shapes.push(along(hemArc, `hem, all round ${n(f.hemSweep)}`, 'label', { off: 8, rank: 2, clear: true, or: [along(wide, `hem, all round ${n(f.hemSweep)}`, 'label', { off: 8, clear: true }), along(wide, 'hem fold', 'label', { off: 8, clear: true }), along(wide, 'hem', 'label', { off: 8, clear: true })] }));
 	const cutArc = arcPath(corner, Rc, Math.max(from, DOWN - 1), DOWN + Math.min(half, 1));
 	shapes.push(along(cutArc, `cut line ${n(Rc)}`, 'labelStrong', { off: -18, rank: 2, or: [along(cutArc, 'cut line', 'labelStrong', { off: -18 }), along(cutArc, 'cut', 'labelStrong', { off: -18 })] }));
-	if (f.zipEndBelowSeam > 0 && f.zipEndBelowSeam < L && zipOn(view.piece)) {
-		shapes.push(zipNotch(draft, view, x));
-		const text = `zip ends, ${n(f.zipEndBelowSeam)}`;
+	const zipEnd = f.zipEndBelowSeam;
+	if (zipEnd !== undefined && zipEnd < L && zipOn(view.piece)) {
+		shapes.push(zipNotch(draft, view, zipEnd, x));
+		const text = `zip ends, ${n(zipEnd)}`;
 		const beside = (at: number, t: string): Label => besideSeam(view, draft.skirt.allowances.seam, at, 100 * px, t, { rank: 2, clear: true }, x);
-		shapes.push({ ...beside(r + f.zipEndBelowSeam, text), or: [beside(r + f.zipEndBelowSeam + 30 * px, text), beside(r + f.zipEndBelowSeam, `zip ${n(f.zipEndBelowSeam)}`)] });
+		shapes.push({ ...beside(r + zipEnd, text), or: [beside(r + zipEnd + 30 * px, text), beside(r + zipEnd, `zip ${n(zipEnd)}`)] });
 	}
 	return shapes;
 }

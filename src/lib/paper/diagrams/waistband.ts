@@ -13,7 +13,7 @@ export function tryOn({ body, figures, skirt }: Draft, unit: Unit): Drawing {
 		line([162, 176], [162, 112], 'stitch'), line([178, 176], [178, 112], 'stitch'), line([162, 112], [178, 112], 'stitch'),
 		words([8, 168], 'level', 'labelStrong'), words([332, 168], 'level', 'labelStrong', { anchor: 'end' }),
 		words([182, 46], 'back seam', 'label', { under: 'hangs straight' }), ...leader([124, 160], [94, 202], 'stitch line', 'end'),
-		...(pass ? [words([170, 252], pass, 'figure', { anchor: 'middle', under: 'must pass the opening' }) as Shape] : [words([170, 236], `opening ${numUnit(figures.openingBelowSeam, unit)}`, 'labelStrong', { anchor: 'middle' }) as Shape])
+		...(pass ? [words([170, 252], pass, 'figure', { anchor: 'middle', under: 'must pass the opening' }) as Shape] : [])
 	]);
 }
 

@@ -22,11 +22,18 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'hip-depth-missing': () => 'There is no waist-to-hip reading, so the room at the hip wasn’t looked at. Measure it, and it will be.',
 	'hip-below-hem': ({ figures }, unit) => `The skirt ends above the hip: it is ${long(figures.skirtLength, unit)} long below the band, and the hip lies ${long(figures.hipDepth, unit)} down.`,
 	'waist-over-hip': ({ figures }, unit) => `The waist is larger than the hip: ${long(figures.waist, unit)} and ${long(figures.hip, unit)}. That may well be so. Are they the right way round?`,
+	'pulls-on': (check, unit) => good(check)
+		? `It is pulled on: ${long(check.figures.waistSeam, unit)} round, and ${long(check.figures.needed, unit)} has to pass through.`
+		: `It can’t be pulled on: the waist seam is ${long(check.figures.waistSeam, unit)}, and ${long(check.figures.needed, unit)} has to pass through.`,
+	'casing-depth': (check, unit) => good(check)
+		? `The casing takes the elastic: ${fine(check.figures.depth, unit)} deep for ${fine(check.figures.elastic, unit)}.`
+		: `The casing is too shallow for its elastic: ${fine(check.figures.depth, unit)} deep, and ${fine(check.figures.least, unit)} is needed.`,
+	'elastic-fullness': ({ severity, figures }, unit) => `Cut the elastic ${long(figures.elastic, unit)} long, and try it on before you close it. It gathers ${(figures.fullness ?? 0).toFixed(1)} times its length of cloth.${severity === 'caution' ? ' That is bulky; less ease at the hip is calmer.' : ''}`,
 	opening: ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)} below the waist seam. A ${long(figures.zipLength, unit)} zip does it, and ends ${long(figures.zipEnd, unit)} below.`,
-	'no-opening-needed': ({ figures }, unit) => `The waist seam is ${long(figures.waistSeam, unit)}, and ${long(figures.needed, unit)} has to pass through. It goes on without a zip.`,
+	'no-opening-needed': ({ figures }, unit) => `The waist seam is ${long(figures.waistSeam, unit)}, and ${long(figures.needed, unit)} has to pass through. It would go on without an opening; the shortest zip, ${long(figures.zipLength, unit)}, keeps the making the same.`,
 	'no-shop-zip': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, and shop zips end at ${long(figures.longest, unit)}. Cut ${long(figures.zipLength, unit)} from a roll.`,
 	'opening-longer-than-skirt': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, but the skirt is only ${long(figures.skirtLength, unit)} long below the band.`,
-	'zip-longer-than-skirt': ({ figures }, unit) => `The next zip in the shops is ${long(figures.zipLength, unit)}. It would end ${long(figures.reach, unit)} below the waist seam, and the skirt is ${long(figures.skirtLength, unit)} long there. Shorten it to the opening, ${long(figures.opening, unit)}.`,
+	'zip-longer-than-skirt': ({ figures }, unit) => `The next zip in the shops is ${long(figures.zipLength, unit)}. It would end ${long(figures.reach, unit)} below the waist seam, and the skirt is ${long(figures.skirtLength, unit)} long there.${(figures.opening ?? 0) > 0 ? ` Shorten it to the opening, ${long(figures.opening, unit)}.` : ''}`,
 	'zip-allowance': (check, unit) => {
 		const { seamAllowance, least, most } = check.figures;
 		if (good(check)) return `The seam allowance is wide enough for the zip: ${fine(seamAllowance, unit)}.`;
@@ -37,7 +44,8 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'zip-at-centre-back': () => 'One panel has one seam, and it lies at centre back. The zip goes there.',
 	'hem-surplus': (check, unit) => {
 		const { surplus, fraction } = check.figures;
-		const what = `The ${check.about === 'narrow' ? 'narrow' : 'turned'} hem has ${long(surplus, unit)} to ease in all round, ${percent(fraction)}`;
+		if (check.about === 'bound' || check.about === 'faced') return `A ${check.about} hem turns nothing up, so there is nothing to ease in.`;
+		const what = `The ${check.about ?? 'turned'} hem has ${long(surplus, unit)} to ease in all round, ${percent(fraction)}`;
 		if (good(check)) return `${what}. It lies flat.`;
 		return check.severity === 'note' ? `${what}. Ease it with a gathering thread and steam.` : `${what}. That puckers: choose a narrow, rolled, bound or faced hem.`;
 	},
@@ -73,6 +81,9 @@ export const checkSentence = (check: Check, unit: Unit): string => checkSays[che
 export function wayOutSentence({ path, value }: WayOut, unit: Unit): string {
 	if (path === 'skirt.share') return `Take ${shareWords(Number(value))}`;
 	if (path === 'skirt.panels') return `Cut it in ${value} panels`;
+	if (path === 'skirt.closure') return 'Close it with a zip';
+	if (path === 'skirt.band.kind') return 'Take a straight band';
+	if (path === 'skirt.lining.share') return `Cut the lining as ${shareWords(Number(value))}`;
 	if (path === 'skirt.hemFinish') return value === 'narrow' ? 'Turn a narrow hem' : 'Turn the hem once';
 	const name = choiceNames[path] ?? path;
 	const small = path === 'skirt.hem' || path.startsWith('skirt.allowances') || path.endsWith('Ease') || path.endsWith('shorterBy');

@@ -13,6 +13,10 @@ export const figureNames: Readonly<Record<keyof Figures, string>> = {
 	hemSurplus: 'to ease into a hem turned once',
 	bandCutLength: 'band, cut length',
 	bandCutDepth: 'band, cut depth',
+	bandAngle: 'angle of the band',
+	bandTopRadius: 'band, radius of the top edge',
+	bandLowRadius: 'band, radius of the waist seam',
+	elasticLength: 'elastic, cut length',
 	openingBelowSeam: 'least opening below the waist seam',
 	zipLength: 'zip to buy',
 	zipEndBelowSeam: 'waist seam to zip end',
@@ -21,7 +25,10 @@ export const figureNames: Readonly<Record<keyof Figures, string>> = {
 	panelWaistCutLength: 'cut waist edge of one panel',
 	panelHemCutLength: 'cut hem edge of one panel',
 	waistClip: 'cut waist edge, shorter than its stitch line by',
+	hipDepth: 'hip below the waist seam',
 	girthAtHip: 'round the skirt at hip depth',
+	liningSweepAngle: 'whole sweep of the lining',
+	liningWaistRadius: 'waist radius of the lining',
 	liningHemRadius: 'hem radius of the lining',
 	liningOpeningBelowSeam: 'least opening of the lining'
 };
@@ -31,7 +38,9 @@ export const figureName = (name: keyof Figures): string => figureNames[name];
 export const choiceNames: Readonly<Record<string, string>> = {
 	'body.waist': 'waist', 'body.hip': 'hip', 'body.waistToHip': 'waist to hip',
 	'skirt.share': 'share of a circle', 'skirt.length': 'finished length', 'skirt.panels': 'number of panels',
-	'skirt.waistEase': 'ease at the waist', 'skirt.hipEase': 'ease at the hip', 'skirt.band.depth': 'depth of the band', 'skirt.band.underlap': 'underlap',
+	'skirt.waistEase': 'ease at the waist', 'skirt.hipEase': 'ease at the hip', 'skirt.band.depth': 'depth of the band', 'skirt.band.underlap': 'underlap', 'skirt.band.kind': 'kind of band', 'skirt.band.lower': 'girth at the band’s lower edge', 'skirt.band.elastic': 'width of the elastic',
+	'skirt.band.facing': 'depth of the waist facing', 'skirt.band.sits': 'where the band sits', 'skirt.closure': 'how it closes', 'skirt.hemFacing': 'depth of the hem facing',
+	'skirt.lining.share': 'flare of the lining', 'skirt.panelShares': 'widths of the panels',
 	'skirt.hem': 'hem allowance', 'skirt.hemFinish': 'hem finish', 'skirt.zipAt': 'place of the zip', 'skirt.lining.shorterBy': 'how much shorter the lining is',
 	'skirt.allowances.waist': 'waist allowance', 'skirt.allowances.seam': 'seam allowance'
 };

@@ -20,5 +20,5 @@ export async function sayInForm(locals: App.Locals, ids: readonly FormDataEntryV
 	const events: readonly NewEvent[] = bodies.map((body, index) => ({
 		id: isUuid(ids[index]) ? ids[index] : randomUUID(), device: `form-${membership.memberId}`, counter: counter + 1 + index, body
 	}));
-	return appendEvents(sql, asker, membership.memberId, events);
+	return appendEvents(sql, asker, membership.memberId, events, 'here');
 }

@@ -51,10 +51,13 @@ export function choicesFrom(typed: Typed, rules: ClassRules, before: Choices, un
 		const text = typed[key];
 		if (text === undefined || !isOpen(rules, key)) continue;
 		const parsed = parseLength(text, unit, key);
-		if (!parsed.ok) issues.push(...parsed.issues);
-		else if (parsed.value.mm < limits[key][0] || parsed.value.mm > limits[key][1]) {
-			issues.push({ code: 'length-out-of-range', path: key, expected: 'length', received: text, figures: { least: limits[key][0], most: limits[key][1] } });
-		} else choices[key] = parsed.value.mm;
+		if (!parsed.ok) {
+			issues.push(...parsed.issues);
+			continue;
+		}
+		const [[least, most], given] = [limits[key], parsed.value.mm];
+		if (given >= least && given <= most) choices[key] = given;
+		else issues.push({ code: 'length-out-of-range', path: key, expected: 'length', received: text, figures: { least, most, given } });
 	}
 	return issues.length > 0 ? refuse(...issues) : ok(choices);
 }

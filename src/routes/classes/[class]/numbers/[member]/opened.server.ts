@@ -4,7 +4,9 @@ import type { Flag, ReviewState } from '$lib/class/review.ts';
 import type { Route, Unit } from '$lib/class/event.ts';
 import type { Measurement } from '$lib/drafting/body.ts';
 import type { Check } from '$lib/drafting/check.ts';
+import type { Piece } from '$lib/drafting/piece.ts';
 import type { Issue } from '$lib/drafting/result.ts';
+import type { Seam } from '$lib/drafting/seam.ts';
 import { measurementOrder } from '$lib/lesson/own-skirt.ts';
 import { workingNames, workingOf, type Working } from '$lib/lesson/working.ts';
 import { sectorDiagram } from '$lib/paper/diagrams/sector.ts';
@@ -44,6 +46,8 @@ export interface Figures {
 	readonly obstacles: readonly Issue[];
 	readonly missing: readonly Measurement[];
 	readonly drawing: Drawing | null;
+	/** What a walk goes by; null where there is no draft. */
+	readonly walked: { readonly pieces: readonly Piece[]; readonly seams: readonly Seam[] } | null;
 	/** What is otherwise than when it was cleared, in mm. */
 	readonly changes: readonly { readonly figure: string; readonly was: number; readonly is: number }[];
 	readonly gate: readonly { readonly id: string; readonly says: string; readonly read: boolean }[];
@@ -89,6 +93,7 @@ function figuresOf({ state, own, now }: Desk, unit: Unit): Omit<Figures, 'gate'>
 		obstacles: own.draft && !own.draft.ok ? own.draft.issues : [],
 		missing: own.missing,
 		drawing: draft && sectorDiagram(draft, { unit, layout: 'whole', emphasis: 'none' }),
+		walked: draft && { pieces: draft.pieces, seams: draft.seams },
 		changes: cleared && now ? watched.flatMap((figure) => {
 			const [was, is] = [cleared.figures[figure], now.figures[figure]];
 			return was === undefined || is === undefined || was === is ? [] : [{ figure, was: was / 10, is: is / 10 }];

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import type { Draft } from '../../src/lib/drafting/draft.ts';
+import { draftSkirt } from '../../src/lib/drafting/draft.ts';
+import { figureOf } from '../../src/lib/lesson/figure.ts';
+import { workingOf, writeWorking } from '../../src/lib/lesson/working.ts';
+
+/** A half circle with a narrow hem of 15 mm, 15 mm allowances, a band of 40 mm and 10 mm of ease. */
+function draftOf(waist: number, length: number, lined = true): Draft {
+	const draft = draftSkirt({ waist, hip: waist + 250 }, {
+		style: 'flared', share: 0.5, length, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: lined ? { shorterBy: 25 } : null, allowances: { waist: 15, seam: 15 }
+	});
+	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
+	return draft.value;
+}
+const cm = (name: string, draft: Draft) => Math.round(figureOf(name, draft)!) / 10;
+
+test('The cloth holds the skirt and, beside it, the band along the grain', () => {
+	// Waist seam 75: r = 75 ÷ 3.1416 = 23.87; cut hem radius 23.87 + 56 + 1.5 = 81.37. Band 81 × 11 (75 + 3 + 2 × 1.5, 2 × 4 + 2 × 1.5).
+	// Across 81.37 + 1.5 + 11 = 93.87; along 2 × 81.37 = 162.75; a tenth more 179.02: circle geometry.
+	const draft = draftOf(740, 600);
+	expect([cm('clothWidth', draft), cm('clothLength', draft), cm('clothToBuy', draft)]).toEqual([93.9, 162.7, 179]);
+	// The lining's hem is 2.5 higher and it has no band: 81.37 − 2.5 = 78.87; across + 1.5 = 80.37; along 157.75; a tenth more 173.52.
+	expect([cm('liningClothWidth', draft), cm('liningClothLength', draft), cm('liningClothToBuy', draft)]).toEqual([80.4, 157.7, 173.5]);
+	for (const name of ['liningClothWidth', 'liningClothLength', 'liningClothToBuy']) expect(figureOf(name, draftOf(740, 600, false))).toBeUndefined();
+});
+
+test('A short skirt’s band may be longer than the skirt is along the cloth', () => {
+	// Waist seam 151: 2 × (151 ÷ 3.1416 + 21 + 1.5) = 141.1, and the band 151 + 3 + 2 × 1.5 = 157.
+	const draft = draftOf(1500, 250);
+	expect(cm('clothLength', draft)).toBe(157);
+	expect(writeWorking(workingOf('clothLength', draft)!, 'cm')).toEqual({ tokens: ['157.0'], comesTo: null });
+});
