@@ -51,3 +51,22 @@ test('before and after its tick a step’s bar is no more than a quarter of the 
 	}
 	await page.context().close();
 });
+
+test('after the last step she lands where it says that her skirt is finished', async ({ app, browser }) => {
+	const page = await signIn(browser, app, 'Oona');
+	const skirt = await skirtOf(app, 'Oona');
+	await open(page, `${skirt}/make/hem`);
+	await page.getByRole('link', { name: 'Read the whole stage' }).click();
+	const ticks = page.locator('form[action^="?/tick"] button');
+	while (await ticks.count() > 1) await ticks.first().click();
+	await page.getByRole('link', { name: 'One step at a time' }).click();
+	await expect(page.getByRole('link', { name: 'Next step, without a tick' })).toHaveCount(0);
+	await page.locator('.bar form[action^="?/tick"] button').click();
+	await expect(page).toHaveURL(skirt);
+	await expect(page.getByRole('heading', { name: 'Every step is ticked' })).toBeVisible();
+	await page.getByRole('link', { name: 'Look back at the last stage' }).click();
+	await page.getByRole('link', { name: 'One step at a time' }).click();
+	await page.getByRole('link', { name: 'Your skirt is finished' }).click();
+	await expect(page).toHaveURL(skirt);
+	await page.context().close();
+});
