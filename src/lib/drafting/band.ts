@@ -34,8 +34,8 @@ export function bandPieces(places: readonly PanelPlace[], seam: number, skirt: F
 	const shared = { count: 1, fold: null, grain, stitch, lines } as const;
 	return [
 		{ ...shared, name: 'band', cloth: 'shell', cut, notches: bandNotches(places, seam, skirt) },
-		// Cut to the stitch line, so that no seam is made thicker (common practice, no source).
-		{ ...shared, name: 'band interfacing', cloth: 'interfacing', cut: stitch, notches: [] }
+		// Cut to match the band, so that every seam round it holds it (common practice, no source).
+		{ ...shared, name: 'band interfacing', cloth: 'interfacing', cut, notches: [] }
 	];
 }
 
