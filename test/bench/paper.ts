@@ -14,8 +14,8 @@ function classDrafts(): readonly Draft[] {
 	const random = seeded(30);
 	return Array.from({ length: 30 }, () => {
 		const drafted = draftSkirt(ansurBody(random), {
-			style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-			hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: { shorterBy: 25 }, allowances: { waist: 15, seam: 15 }
+			style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+			hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: { shorterBy: 25, share: null }, allowances: { waist: 15, seam: 15 }
 		});
 		if (!drafted.ok) throw new Error(`a half circle that can't be cut: ${JSON.stringify(drafted.issues)}`);
 		return drafted.value;

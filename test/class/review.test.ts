@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { EventBody, LoggedEvent } from '../../src/lib/class/event.ts';
-import { flagsOf, queue, reviewState, seenFigures, type Waiting } from '../../src/lib/class/review.ts';
+import { defaultRules } from '../../src/lib/class/gate.ts';
+import { bearingRules, flagsOf, queue, reviewState, rulesChanged, seenFigures, seenRules, type Waiting } from '../../src/lib/class/review.ts';
 import { foldSkirt } from '../../src/lib/class/skirt-state.ts';
 
 const state = (...bodies: readonly EventBody[]) =>
@@ -8,8 +9,13 @@ const state = (...bodies: readonly EventBody[]) =>
 const ask: EventBody = { kind: 'ask', gate: [], second: 'Bea' };
 const figures = { waistRadius: 2308, hemSweep: 21_000 };
 const clear: EventBody = { kind: 'clear', digest: 'aaa', engine: '1', figures };
-const now = { digest: 'aaa', engine: '1', figures };
-const nothing = { apart: [], once: [], stops: [], cuttingSteps: [] };
+const rules = seenRules(defaultRules);
+const now = { digest: 'aaa', engine: '1', figures, rules };
+const nothing = { apart: [], once: [], stops: [], cuttingSteps: [], hipMissing: false, gate: [], rules };
+const cutting = { ...nothing, cuttingSteps: ['cut-skirt'] };
+const cut: EventBody = { kind: 'tick', step: 'cut-skirt' };
+const back: EventBody = { kind: 'return', action: 'Again.' };
+const reading: EventBody = { kind: 'reading', measurement: 'waist', mm: 725, typed: '72.5', unit: 'cm', route: 'self' };
 
 describe('where a learner stands with cutting', () => {
 	test('before asking, waiting, returned', () => {
@@ -43,23 +49,73 @@ describe('where a learner stands with cutting', () => {
 
 describe('what a teacher is told to look at', () => {
 	test('each kind of flag, the gravest first', () => {
-		const cut = state(ask, { kind: 'tick', step: 'cut-skirt' });
-		expect(flagsOf(cut, 'asked', { apart: ['waist'], once: ['hip'], stops: ['hem-too-deep'], cuttingSteps: ['cut-skirt'] })).toEqual([
-			{ code: 'cut-without-clearance', about: 'cut-skirt' },
+		const source = { ...cutting, apart: ['waist'], once: ['length'], stops: ['hem-too-deep'], hipMissing: true, gate: ['cloth'] } as const;
+		expect(flagsOf(state(ask, cut), 'asked', source)).toEqual([
+			{ code: 'cut-uncleared', about: 'cut-skirt' },
+			{ code: 'hip-missing' },
 			{ code: 'readings-apart', about: 'waist' },
-			{ code: 'one-reading', about: 'hip' },
-			{ code: 'stop-check', about: 'hem-too-deep' }
+			{ code: 'one-reading', about: 'length' },
+			{ code: 'stop-check', about: 'hem-too-deep' },
+			{ code: 'gate-unread' }
 		]);
+	});
+
+	test.each([
+		['before asking', 'not-asked', [cut]],
+		['while she waits', 'asked', [ask, cut]],
+		['cleared, then returned, then cut', 'returned', [ask, clear, back, cut]],
+		['cut, then returned', 'returned', [ask, cut, back]],
+		['cleared, asked again, then cut', 'asked', [ask, clear, ask, cut]],
+		['a number changed, then cut', 'void', [ask, clear, reading, cut]],
+		['a choice changed, then cut', 'void', [ask, clear, { kind: 'choice', choices: { bandDepth: 50 } }, cut]],
+		['cut, and ticked once more after', 'asked', [ask, cut, cut]]
+	] as const)('a cut without a clearance that stands is flagged: %s', (_, review, said) => {
+		expect(flagsOf(state(...said), review, cutting)).toContainEqual({ code: 'cut-uncleared', about: 'cut-skirt' });
+	});
+
+	test.each([
+		['after the clearance', 'cleared', [ask, clear, cut]],
+		['after it, then returned', 'returned', [ask, clear, cut, back]],
+		['after it, ticked again once a number had changed', 'void', [ask, clear, cut, reading, cut]],
+		['the same choice said again between', 'cleared', [ask, clear, { kind: 'choice', choices: {} }, cut]],
+		['uncleared, and then cleared with the flag before her teacher', 'cleared', [ask, cut, clear]],
+		['ticked by mistake and unticked, then cleared', 'cleared', [ask, cut, { kind: 'untick', step: 'cut-skirt' }, clear, cut]],
+		['another step', 'not-asked', [{ kind: 'tick', step: 'wash-cloth' }]]
+	] as const)('no flag for a cut: %s', (_, review, said) => {
+		expect(flagsOf(state(...said), review, cutting).filter(({ code }) => code === 'cut-uncleared')).toEqual([]);
+	});
+
+	test('a cut said before the clearance on a phone that was away, and heard of after it, is flagged all the same', () => {
+		const events = [ask, cut, clear].map((body, counter): LoggedEvent => ({ id: `e${counter}`, device: 'd', by: 'p', at: counter === 1 ? 9 : counter, counter, body }));
+		expect(flagsOf(foldSkirt(events), 'cleared', cutting)).toEqual([{ code: 'cut-uncleared', about: 'cut-skirt' }]);
+	});
+
+	test('what was not read aloud is flagged while she waits', () => {
+		expect(flagsOf(state({ ...ask, gate: ['cloth'] } as EventBody), 'asked', { ...nothing, gate: ['cloth', 'waist'] })).toEqual([{ code: 'gate-unread' }]);
+		expect(flagsOf(state({ ...ask, gate: ['cloth', 'waist'] } as EventBody), 'asked', { ...nothing, gate: ['cloth'] })).toEqual([]);
+	});
+
+	test('a rule changed since she was cleared is named, and a number beside it only if one changed', () => {
+		const cleared: EventBody = { ...clear, rules } as EventBody;
+		const changed = { ...nothing, rules: { ...rules, 'allowances.seam': 20 } };
+		expect(flagsOf(state(ask, cleared), 'void', changed)).toEqual([{ code: 'rule-changed', about: 'allowances.seam' }]);
+		expect(flagsOf(state(ask, cleared, reading), 'void', changed)).toEqual([{ code: 'changed-since-cleared' }, { code: 'rule-changed', about: 'allowances.seam' }]);
+		expect(flagsOf(state(ask, cleared), 'cleared', changed)).toEqual([]);
+	});
+
+	test('of all rules those are remembered that bear on the cut; the unit, the gate and what is measured after the cut are not', () => {
+		expect(Object.keys(rules).toSorted()).toEqual([...bearingRules].toSorted());
+		const later = seenRules({ ...defaultRules, unit: 'in', gate: [], tolerances: { ...defaultRules.tolerances, hemLevel: 20, bandSeam: 20 } });
+		expect(later).toEqual(rules);
+		const open = { ...rules, 'open.share': true };
+		expect(rulesChanged(state({ ...clear, rules } as EventBody), open)).toEqual([]);
+		expect(rulesChanged(state({ ...clear, rules: open } as EventBody), rules)).toEqual(['open.share']);
 	});
 
 	test('a number changed since she was cleared is flagged, also when she has asked again', () => {
 		expect(flagsOf(state(ask, clear), 'void', nothing)).toEqual([{ code: 'changed-since-cleared' }]);
 		expect(flagsOf(state(ask, clear, ask), 'asked', nothing)).toEqual([{ code: 'changed-since-cleared' }]);
 		expect(flagsOf(state(ask, clear), 'differs', nothing)).toEqual([{ code: 'worked-out-differently' }]);
-	});
-
-	test('cutting after a clearance is no flag', () => {
-		expect(flagsOf(state(ask, clear, { kind: 'tick', step: 'cut-skirt' }), 'cleared', { ...nothing, cuttingSteps: ['cut-skirt'] })).toEqual([]);
 	});
 });
 

@@ -89,11 +89,13 @@ test('Bad input is refused with every issue at once, exit code 2, and never a st
 	const cases: readonly (readonly [readonly string[], string | Buffer, readonly string[]])[] = [
 		[['-'], '{"unit":"cm","body":{"waist":"x"},"skirt":{"share":3,"length":58}}', ['body.waist: not-a-length', 'skirt.share: number-out-of-range']],
 		[['-'], '{"unit":"cm","body":{"waist":70},"skirt":{"share":1,"length":58,"panels":1}}', ['skirt.panels: panel-laps-itself']],
+		[['-'], '{"unit":"cm","body":{"waist":70},"skirt":{"share":2,"length":58,"panels":1,"colour":1}}', ['skirt.colour: unknown-field', 'skirt.panels: panel-laps-itself']],
 		[['-'], '', [': not-json']], [['-'], '{"unit":', [': not-json']], [['-'], Buffer.from([0xff, 0xfe, 0x7b]), [': not-json']],
 		[['-'], '[]', [': not-an-object']], [['-'], 'null', [': not-an-object']], [['-'], '['.repeat(200_000), [': not-json']],
 		[['-'], ' '.repeat(1_000_001), [': file-too-large']], [[join(folder, 'nowhere.json')], '', [': file-not-read']], [[folder], '', [': file-not-read']],
 		[[], '', [': one-file']], [['a', 'b'], '', [': one-file']],
 		[[file('mark.json', `\ufeff${JSON.stringify({ unit: 'cm', body: {}, skirt: {} })}`)], '', ['body.waist: field-missing', 'skirt.share: field-missing', 'skirt.length: field-missing']]
 	];
+	expect(JSON.parse((await run(['-'], '{}')).out)).toMatchObject({ issues: ['unit', 'body', 'skirt'].map((path) => ({ code: 'field-missing', path, received: null })) });
 	for (const [args, text, expected] of cases) expect(refused(await run(args, text))).toEqual(expected);
 }, 120_000);

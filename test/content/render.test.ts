@@ -9,6 +9,7 @@ import { figureOf, figures } from '../../src/lib/lesson/figure.ts';
 import { sampleDraft, sampleRules } from '../../src/lib/lesson/sample.ts';
 import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
 import { workOut, workingNames, workingOf } from '../../src/lib/lesson/working.ts';
+import { sampleTolerances } from '../../src/lib/lesson/tolerance.ts';
 import { terms } from '../../src/lib/lesson/term.ts';
 import { drawingsFor } from '../../src/lib/ui/lesson/drawings.ts';
 import { partText } from '../../src/lib/ui/lesson/part-text.ts';
@@ -39,7 +40,7 @@ function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip
 }
 
 const readerOf = (draft: Draft, unit: Unit, rest: Partial<Reader> = {}): Reader => ({
-	draft, example, drawings: {}, terms, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
+	draft, example, drawings: {}, terms, tolerances: sampleTolerances, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
 });
 
 /** What can't be told before hip, or waist to hip, is measured. */
@@ -121,6 +122,20 @@ test('Each sum adds up to its figure', () => {
 			expect(Math.abs(worked - working.mm) / working.mm).toBeLessThan(0.001);
 		}
 	}), { numRuns: 100 });
+});
+
+test('Every tolerance that a class sets is the one its lesson asks for', async () => {
+	// Four lengths that no other sentence says.
+	const tolerances = { readings: 17, waistWalk: 22, bandSeam: 13, hemLevel: 19 };
+	const said = (id: string) => read(id, readerOf(example, 'cm', { tolerances }));
+	expect(await said('measure')).toContain('differ by more than 17 mm');
+	// Walked on the fold, so half of it.
+	expect(await said('mark-cut')).toMatch(/Right when the tape reads 37\.5 cm[^.]*\. Give or take 11 mm/);
+	expect(await said('staystitch')).toMatch(/or up to 13 mm more.*More than 13 mm over/);
+	expect(await said('try-on')).toContain('Give or take 13 mm');
+	expect(await said('waistband')).toContain('Give or take 13 mm');
+	expect((await said('hang-level')).match(/Give or take 19 mm/g)).toHaveLength(2);
+	expect(await said('hem')).toContain('Give or take 19 mm');
 });
 
 test('A step that waits for clearance says so until the numbers are cleared', async () => {

@@ -59,10 +59,37 @@ export function anySkirt(random: Random): Skirt {
 		length: between(random, 200, 1100),
 		waistEase: between(random, 0, 40), hipEase: between(random, 0, 80),
 		panels: 1 + Math.floor(random() * 12),
-		band: { kind: 'straight', depth: between(random, 15, 80), underlap: random() < 0.2 ? 0 : between(random, 10, 60) },
+		band: { kind: 'straight', depth: between(random, 15, 80), underlap: random() < 0.2 ? 0 : between(random, 10, 60), sits: 'above' },
 		hem: between(random, 5, 60), hemFinish: random() < 0.5 ? 'turned' : 'narrow',
-		zipAt: random() < 0.5 ? 'centreBack' : 'leftSide', zipSeries: random() < 0.5 ? 'cm' : 'in',
-		lining: random() < 0.5 ? null : { shorterBy: between(random, 5, 60) },
+		zipAt: random() < 0.5 ? 'centreBack' : 'leftSide', zipSeries: random() < 0.5 ? 'cm' : 'in', closure: 'zip', panelShares: null, hemFacing: 50,
+		lining: random() < 0.5 ? null : { shorterBy: between(random, 5, 60), share: null },
 		allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) }
+	};
+}
+
+/** Every kind of flared skirt: bands, facings, pull-ons, rings, panels that differ, linings of less flare. */
+export function anyStyle(random: Random, waist: number): Skirt {
+	const plain = anySkirt(random);
+	const sits = (['above', 'centred', 'below'] as const)[Math.floor(random() * 3)]!;
+	const depth = between(random, 20, 90);
+	const underlap = random() < 0.2 ? 0 : between(random, 10, 50);
+	const bands: readonly Skirt['band'][] = [
+		{ kind: 'straight', depth, underlap, sits },
+		{ kind: 'contour', depth, underlap, sits, lower: waist + plain.waistEase + between(random, -5, 150) },
+		{ kind: 'elastic', depth, underlap: 0, sits, elastic: depth - between(random, 1, 8) },
+		{ kind: 'faced', depth: 0, underlap: 0, sits, facing: between(random, 30, 90) }
+	];
+	const band = bands[Math.floor(random() * bands.length)]!;
+	const ring = random() < 0.1;
+	const panels = ring ? 1 : plain.panels;
+	const widths = Array.from({ length: panels }, () => between(random, 0.5, 1.5));
+	const whole = widths.reduce((sum, width) => sum + width, 0);
+	return {
+		...plain, band, panels, share: ring ? 1 : plain.share,
+		closure: band.kind === 'elastic' || ring || random() < 0.1 ? 'none' : 'zip',
+		panelShares: panels > 1 && random() < 0.4 ? widths.map((width) => width / whole) : null,
+		hemFinish: (['turned', 'narrow', 'rolled', 'bound', 'faced'] as const)[Math.floor(random() * 5)]!,
+		hemFacing: between(random, 30, 80),
+		lining: plain.lining && { ...plain.lining, share: random() < 0.5 ? null : Math.min(2, Math.max(0.1, (ring ? 1 : plain.share) * between(random, 0.4, 1.01))) }
 	};
 }

@@ -10,8 +10,8 @@ import type { Skirt } from '../../src/lib/drafting/skirt.ts';
 
 const inch = 25.4;
 const skirtOf = (choices: Partial<Skirt> = {}): Skirt => ({
-	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 0, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-	hemFinish: 'turned', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }, ...choices
+	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 0, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+	hemFinish: 'turned', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }, ...choices
 });
 function draftOf(body: Body, choices: Partial<Skirt> = {}): Draft {
 	const draft = draftSkirt(body, skirtOf(choices));
@@ -92,7 +92,7 @@ test.each([[1, 18.22], [0.75, 19.18], [0.5, 20.82], [0.25, 24.73]])('A hip of 96
 
 // 11. Handbook formula, from memory: 72 + 3 + 2·1.5 = 78; 2·3.5 + 2·1.5 = 10.
 test('A band for a waist of 70, ease 2, underlap 3, allowance 1.5, 3.5 deep is cut 78 by 10 cm', () => {
-	const { figures } = draftOf({ waist: 700 }, { waistEase: 20, band: { kind: 'straight', depth: 35, underlap: 30 } });
+	const { figures } = draftOf({ waist: 700 }, { waistEase: 20, band: { kind: 'straight', depth: 35, underlap: 30, sits: 'above' } });
 	expect([figures.bandCutLength, figures.bandCutDepth]).toEqual([780, 100]);
 });
 

@@ -7,8 +7,8 @@ import type { Skirt } from '../../src/lib/drafting/skirt.ts';
 import { anySkirt, seeded } from './bodies.ts';
 
 const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-	hemFinish: 'turned', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+	hemFinish: 'turned', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 };
 function draftOf(body: Body, choices: Partial<Skirt> = {}): Draft {
 	const draft = draftSkirt(body, { ...skirt, ...choices });
@@ -66,7 +66,7 @@ test('Without readings the draft says which it lacks, and assumes nothing', () =
 });
 
 test('Without a hip nothing is said of the opening, its zip or the lining’s slit, and nothing is marked or left open', () => {
-	const draft = draftOf({ waist: 740 }, { lining: { shorterBy: 25 } });
+	const draft = draftOf({ waist: 740 }, { lining: { shorterBy: 25, share: null } });
 	for (const name of ['openingBelowSeam', 'zipLength', 'zipEndBelowSeam', 'liningOpeningBelowSeam', 'girthAtHip']) expect(draft.figures).not.toHaveProperty(name);
 	expect(draft.checks.map(({ code }) => code).filter((code) => /opening|^zip-longer|shop-zip/.test(code))).toEqual([]);
 	expect(check(draft, 'hip-missing')?.severity).toBe('caution');
@@ -105,17 +105,17 @@ test('An opening longer than the skirt stops; a zip longer than it is shortened;
 
 test('A lining is looked at for itself: how much shorter, round the hip, at a step, and its slit', () => {
 	const body = { waist: 700, hip: 960, waistToHip: 200 };
-	const lined = (choices: Partial<Skirt>) => draftOf(body, { lining: { shorterBy: 25 }, ...choices });
+	const lined = (choices: Partial<Skirt>) => draftOf(body, { lining: { shorterBy: 25, share: null }, ...choices });
 	expect(check(lined({}), 'lining-shorter')?.severity).toBe('good');
-	expect(check(lined({ lining: { shorterBy: 14 } }), 'lining-shorter')?.severity).toBe('caution');
+	expect(check(lined({ lining: { shorterBy: 14, share: null } }), 'lining-shorter')?.severity).toBe('caution');
 	expect(check(lined({}), 'lining-fit', 'hip')?.severity).toBe('good');
 	expect(check(lined({ share: 0.2 }), 'lining-fit', 'hip')?.severity).toBe('stop');
 	// 700 + 0.22π·535 = 1069.8 mm round the lining's hem, where 1100 is asked.
-	expect(check(lined({ share: 0.11, lining: { shorterBy: 25 } }), 'lining-fit', 'stride')?.severity).toBe('caution');
-	expect(check(lined({ length: 260, lining: { shorterBy: 25 } }), 'lining-opening')?.severity).toBe('stop');
+	expect(check(lined({ share: 0.11, lining: { shorterBy: 25, share: null } }), 'lining-fit', 'stride')?.severity).toBe('caution');
+	expect(check(lined({ length: 260, lining: { shorterBy: 25, share: null } }), 'lining-opening')?.severity).toBe('stop');
 	expect(check(lined({}), 'lining-opening')?.figures.opens).toBe(240);
 	// None is needed, yet the lining is left open below the short zip: 105 + 15.
-	expect(check(draftOf({ waist: 1050, hip: 1000 }, { lining: { shorterBy: 25 } }), 'lining-opening')?.figures.opens).toBe(120);
+	expect(check(draftOf({ waist: 1050, hip: 1000 }, { lining: { shorterBy: 25, share: null } }), 'lining-opening')?.figures.opens).toBe(120);
 	expect(draftOf(body).checks.some(({ code }) => code.startsWith('lining'))).toBe(false);
 });
 

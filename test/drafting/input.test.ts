@@ -55,9 +55,37 @@ test('Every mistake is named at once, each with its path', () => {
 	})).toEqual([
 		'unit: not-one-of', 'body.waist: not-a-length', 'body.hip: ambiguous-length', 'body.waistToHip: not-a-length', 'body.weight: unknown-field',
 		'skirt.style: not-one-of', 'skirt.share: not-a-number', 'skirt.length: field-missing', 'skirt.panels: not-whole', 'skirt.band: not-an-object', 'skirt.hem: not-a-length',
-		'skirt.hemFinish: not-one-of', 'skirt.zipAt: not-one-of', 'skirt.zipSeries: not-one-of', 'skirt.lining: not-an-object', 'skirt.allowances.sem: unknown-field',
+		'skirt.hemFinish: not-one-of', 'skirt.zipAt: not-one-of', 'skirt.zipSeries: not-one-of', 'skirt.lining: not-an-object', 'skirt.allowances.waist: length-negative',
+		'skirt.allowances.sem: unknown-field',
 		'skirt.lenght: unknown-field', 'more: unknown-field'
 	]);
+});
+
+test('What stands in the way of the cut is named along with what can’t be read', () => {
+	// Two circles in one panel lap; that doesn't hang on the slip beside it.
+	expect(issues(skirt({ share: 2, panels: 1, colour: 'red' }))).toEqual(['skirt.colour: unknown-field', 'skirt.panels: panel-laps-itself']);
+	expect(issues({ ...skirt({ length: 12, hem: 15, lining: { shorterBy: 20 }, hemFinish: 'raw' }), more: 1 }))
+		.toEqual(['skirt.hemFinish: not-one-of', 'more: unknown-field', 'skirt.hem: hem-deeper-than-skirt', 'skirt.lining.shorterBy: lining-too-short']);
+	// Without a waist nobody knows whether a panel laps, and the lengths are looked at all the same.
+	expect(issues({ ...skirt({ share: 2, panels: 1, length: 12, band: { depth: 15 } }), body: { waist: 'x' } })).toEqual(['body.waist: not-a-length', 'skirt.length: band-deeper-than-length']);
+	// Nor does a default stand in for a field that was refused: 74 cm on two circles, in panels that nobody can count.
+	expect(issues(skirt({ share: 2, panels: 0 }))).toEqual(['skirt.panels: number-out-of-range']);
+	expect(issues(skirt({ length: 12, band: { depth: 'x' }, hem: 15 }))).toEqual(['skirt.band.depth: not-a-length']);
+	expect(issues(skirt({ length: 12, band: [], hem: 15 }))).toEqual(['skirt.band: not-an-object']);
+});
+
+test('A minus sign is named even where the unit can’t be read, and no other size is', () => {
+	expect(issues({ unit: 'furlong', body: { waist: 7400, hip: -1 }, skirt: { share: 0.5, length: -58, hem: -1, waistEase: -1, band: { depth: 9000 } } }))
+		.toEqual(['unit: not-one-of', 'body.hip: length-negative', 'skirt.length: length-negative', 'skirt.hem: length-negative']);
+	const input = checkInput({ unit: 'furlong', body: { waist: -74 }, skirt: { share: 0.5, length: 58 } });
+	// As it came: without a unit it is no number of millimetres.
+	expect(input.ok ? [] : input.issues[1]).toMatchObject({ path: 'body.waist', received: -74 });
+});
+
+test('Where nothing came, the issue says null', () => {
+	const input = checkInput({ body: {} });
+	expect(input.ok ? [] : JSON.parse(JSON.stringify(input.issues)).map(({ path, received }: { path: string; received: unknown }) => [path, received]))
+		.toEqual([['unit', null], ['skirt', null], ['body.waist', null]]);
 });
 
 test('What is missing is named', () => {
@@ -67,7 +95,7 @@ test('What is missing is named', () => {
 
 test.each([
 	[body({ waist: 3 }), 'body.waist: length-out-of-range'], [body({ waist: 251 }), 'body.waist: length-out-of-range'], [body({ hip: 39 }), 'body.hip: length-out-of-range'],
-	[body({ hip: 251 }), 'body.hip: length-out-of-range'], [body({ waist: -74 }), 'body.waist: length-out-of-range'], [body({ waist: '-74' }), 'body.waist: length-negative'],
+	[body({ hip: 251 }), 'body.hip: length-out-of-range'], [body({ waist: -74 }), 'body.waist: length-negative'], [body({ waist: '-74' }), 'body.waist: length-negative'],
 	[body({ waist: NaN }), 'body.waist: not-a-length'], [body({ waist: Infinity }), 'body.waist: not-a-length'], [body({ waist: '1e309' }), 'body.waist: not-a-length'], [body({ waist: [74] }), 'body.waist: not-a-length'],
 	[skirt({ length: 0 }), 'skirt.length: length-out-of-range'], [skirt({ length: 1e9 }), 'skirt.length: length-out-of-range'], [skirt({ share: 0.09 }), 'skirt.share: number-out-of-range'], [skirt({ share: 2.1 }), 'skirt.share: number-out-of-range'],
 	[skirt({ panels: 0 }), 'skirt.panels: number-out-of-range'], [skirt({ panels: 13 }), 'skirt.panels: number-out-of-range'], [skirt({ hem: -1 }), 'skirt.hem: length-negative'], [skirt({ hem: 30 }), 'skirt.hem: length-out-of-range'],

@@ -3,8 +3,8 @@ import { draftSkirt } from '../../src/lib/drafting/draft.ts';
 import type { Skirt } from '../../src/lib/drafting/skirt.ts';
 
 const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 0, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	style: 'flared', share: 0.5, length: 600, waistEase: 0, hipEase: 0, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 };
 const issues = (waist: number, choices: Partial<Skirt>) => {
 	const draft = draftSkirt({ waist }, { ...skirt, ...choices });
@@ -36,5 +36,5 @@ test('A cut waist radius that is not larger than the seam allowance leaves no ro
 
 test('A band as deep as the length, a hem as deep as the skirt, and a lining shortened to nothing are refused together', () => {
 	expect(issues(700, { length: 40 }).map(({ code, path }) => [code, path])).toEqual([['band-deeper-than-length', 'skirt.length']]);
-	expect(issues(700, { length: 100, hem: 60, lining: { shorterBy: 60 } }).map(({ code, path }) => [code, path])).toEqual([['hem-deeper-than-skirt', 'skirt.hem'], ['lining-too-short', 'skirt.lining.shorterBy']]);
+	expect(issues(700, { length: 100, hem: 60, lining: { shorterBy: 60, share: null } }).map(({ code, path }) => [code, path])).toEqual([['hem-deeper-than-skirt', 'skirt.hem'], ['lining-too-short', 'skirt.lining.shorterBy']]);
 });

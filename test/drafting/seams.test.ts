@@ -6,8 +6,8 @@ import { anySkirt, seeded } from './bodies.ts';
 
 const body = { waist: 740, hip: 990, waistToHip: 200 };
 const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 };
 function draftOf(choices: Partial<Skirt>): Draft {
 	const draft = draftSkirt(body, { ...skirt, ...choices });
@@ -117,7 +117,7 @@ test('The underlap reaches from the left back, or under the front at the left si
 });
 
 test('A lining is joined at the waist, is shorter by what was asked, and its slit ends below the zip', () => {
-	const { seams, figures, pieces } = draftOf({ panels: 2, lining: { shorterBy: 25 } });
+	const { seams, figures, pieces } = draftOf({ panels: 2, lining: { shorterBy: 25, share: null } });
 	expect(seams.filter(({ name }) => name.startsWith('lining')).map(({ name }) => name)).toEqual(['lining centre front', 'lining opening', 'lining centre back', 'lining to waist']);
 	expect(figures.liningHemRadius).toBeCloseTo(figures.hemRadius - 25, 9);
 	expect(seams.find(({ name }) => name === 'lining opening')!.lengthA).toBeCloseTo(figures.zipEndBelowSeam! + 15, 9);

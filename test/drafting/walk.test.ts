@@ -9,8 +9,8 @@ import { walked } from './measured.ts';
 
 const body = { waist: 740, hip: 990, waistToHip: 200 };
 const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 };
 function draftOf(choices: Partial<Skirt>): Draft {
 	const draft = draftSkirt(body, { ...skirt, ...choices });
@@ -22,7 +22,7 @@ const changed = (draft: Draft, name: string, change: (piece: Piece) => Piece): P
 	({ pieces: draft.pieces.map((piece) => (piece.name === name ? change(piece) : piece)), seams: draft.seams });
 
 test('There is a row a seam, in their order', () => {
-	const draft = draftOf({ panels: 4, lining: { shorterBy: 25 } });
+	const draft = draftOf({ panels: 4, lining: { shorterBy: 25, share: null } });
 	expect(walkOf(draft).map(({ name }) => name)).toEqual(draft.seams.map(({ name }) => name));
 });
 

@@ -7,8 +7,8 @@ import { workingOf, writeWorking } from '../../src/lib/lesson/working.ts';
 /** A half circle with a narrow hem of 15 mm, 15 mm allowances, a band of 40 mm and 10 mm of ease. */
 function draftOf(waist: number, length: number, lined = true): Draft {
 	const draft = draftSkirt({ waist, hip: waist + 250 }, {
-		style: 'flared', share: 0.5, length, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: lined ? { shorterBy: 25 } : null, allowances: { waist: 15, seam: 15 }
+		style: 'flared', share: 0.5, length, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: lined ? { shorterBy: 25, share: null } : null, allowances: { waist: 15, seam: 15 }
 	});
 	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
 	return draft.value;

@@ -37,6 +37,7 @@ test.each([
 	['a figure that holds words', 'A <Figure of="waist">x</Figure>', ['holds-nothing zip.md:10']],
 	['a figure of nothing', 'A <Figure /> here', ['missing-attribute zip.md:10']],
 	['a tolerance with no unit', '<Right within="2">\n\nOk.\n\n</Right>', ['bad-attribute zip.md:10']],
+	['a tolerance nobody sets', '<Right within="zipTolerance">\n\nOk.\n\n</Right>', ['bad-attribute zip.md:10']],
 	['a caution about nothing known', '<Caution about="lions">\n\nRun.\n\n</Caution>', ['bad-attribute zip.md:10']],
 	['a tag over two lines', 'A <Figure\nof="waist" /> here', ['less-than zip.md:10']],
 	['a component left open', '<Right>\n\nOk.', ['not-open zip.md:14', 'not-closed zip.md:8', 'not-closed zip.md:10']]

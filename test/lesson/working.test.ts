@@ -29,8 +29,8 @@ test('Centimetres take a second place where one would make the written sum come 
 /** A half circle on a waist seam of 70 cm, so long below its band. */
 function draftOf(skirtLength: number, hip?: number): Draft {
 	const draft = draftSkirt({ waist: 700, ...(hip !== undefined && { hip }) }, {
-		style: 'flared', share: 0.5, length: skirtLength + 40, waistEase: 0, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15,
-		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+		style: 'flared', share: 0.5, length: skirtLength + 40, waistEase: 0, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 	});
 	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
 	return draft.value;

@@ -23,8 +23,8 @@ function someDraft(random: Random): Draft {
 	for (;;) {
 		const drafted = draftSkirt(ansurBody(random), {
 			style: 'flared', share: [0.25, 0.5, 0.75, 1, between(0.3, 1)][Math.floor(random() * 5)]!, length: between(350, 650), waistEase: 10, hipEase: 20, panels: 1 + Math.floor(random() * 4),
-			band: { kind: 'straight', depth: between(25, 50), underlap: 30 }, hem: between(8, 30), hemFinish: 'narrow', zipAt: random() < 0.5 ? 'centreBack' : 'leftSide',
-			zipSeries: 'cm', lining: { shorterBy: 25 }, allowances: { waist: between(10, 15), seam: between(15, 20) }
+			band: { kind: 'straight', depth: between(25, 50), underlap: 30, sits: 'above' }, hem: between(8, 30), hemFinish: 'narrow', zipAt: random() < 0.5 ? 'centreBack' : 'leftSide',
+			zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: { shorterBy: 25, share: null }, allowances: { waist: between(10, 15), seam: between(15, 20) }
 		});
 		if (drafted.ok) return drafted.value;
 	}

@@ -16,8 +16,8 @@ export function draftOf({ share = 0.5, panels = 1, waist = 740, length = 620, he
 	const drafted = draftSkirt(
 		{ waist: waist - 20, hip: waist + 240, waistToHip: 200 },
 		{
-			style: 'flared', share, length, waistEase: 20, hipEase: 20, panels, band: { kind: 'straight', depth: 40, underlap: 30 }, hem, hemFinish: 'narrow',
-			zipAt, zipSeries: 'cm', lining: { shorterBy: 25 }, allowances: { waist: 15, seam }
+			style: 'flared', share, length, waistEase: 20, hipEase: 20, panels, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem, hemFinish: 'narrow',
+			zipAt, zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: { shorterBy: 25, share: null }, allowances: { waist: 15, seam }
 		}
 	);
 	return drafted.ok ? drafted.value : null;

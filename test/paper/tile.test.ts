@@ -4,7 +4,7 @@ import type { Path } from '../../src/lib/paper/drawing.ts';
 import { linesOf } from '../../src/lib/paper/grid.ts';
 import { fitScale, judgeCheckLine } from '../../src/lib/paper/check-line.ts';
 import { boxOf, clipPath } from '../../src/lib/paper/clip.ts';
-import { patternDrawing, patternPieces } from '../../src/lib/paper/pattern.ts';
+import { countWords, patternDrawing, patternPieces } from '../../src/lib/paper/pattern.ts';
 import { patternSheetCount, patternSheets } from '../../src/lib/paper/pattern-sheets.ts';
 import { PENS } from '../../src/lib/paper/pen.ts';
 import { textLength } from '../../src/lib/paper/letter.ts';
@@ -124,10 +124,11 @@ describe('a pattern cut into sheets', () => {
 		expect(new Set(places).size).toBe(joints.length * 2);
 		expect(places).toHaveLength(joints.length * 4);
 	});
-	it('says on the band what interfacing follows its stitch line, and prints it once', () => {
+	it('says on the band that its interfacing is cut to match, and prints it once', () => {
 		const patterns = patternPieces(sampleDraft().pieces);
 		expect(patterns.map(({ piece }) => piece.name)).toEqual(['panel', 'band', 'lining']);
-		expect(patterns[1]!.also.map(({ along }) => along)).toEqual(['stitch']);
+		expect(patterns[1]!.also.map(({ name }) => name)).toEqual(['band interfacing']);
+		expect(countWords(patterns[1]!)).toBe('cut 1 in skirt cloth; cut 1 in interfacing');
 	});
 	it('names nobody: the code it is given is all that says whose it is', () => {
 		const texts = patternSheets(sampleDraft(), options).flatMap(({ items }) => items.flatMap((item) => (item.item === 'text' ? [item.text] : [])));

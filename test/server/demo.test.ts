@@ -20,7 +20,7 @@ const stages: StageList = ['prepare', 'mark-cut', 'staystitch', 'back-seam-zip',
 }));
 function work(_: unknown, events: readonly LoggedEvent[]): Now | null {
 	const { readings } = foldSkirt(events);
-	return readings.waist ? { digest: digest(readings), engine: '1', figures: { waist: readings.waist.at(-1)!.mm * 10 } } : null;
+	return readings.waist ? { digest: digest(readings), engine: '1', figures: { waist: readings.waist.at(-1)!.mm * 10 }, rules: {} } : null;
 }
 
 onEachServer('the demo class', (database) => {

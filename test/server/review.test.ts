@@ -20,7 +20,7 @@ test('a digest depends on what is said, not on the order of its keys or on what 
 /** A draft of the plainest kind: the radius of a half circle is the waist over π. */
 function work(events: readonly LoggedEvent[]): Now | null {
 	const waist = foldSkirt(events).readings.waist?.at(-1)?.mm;
-	return waist === undefined ? null : { digest: digest({ waist }), engine: '1', figures: { waistRadius: Math.round((waist / Math.PI) * 10) } };
+	return waist === undefined ? null : { digest: digest({ waist }), engine: '1', figures: { waistRadius: Math.round((waist / Math.PI) * 10) }, rules: {} };
 }
 
 onEachServer('reviewing', (database) => {

@@ -25,8 +25,11 @@ export type EventBody =
 	| { readonly kind: 'preference'; readonly unit?: Unit; readonly noTouch?: boolean }
 	/** The learner asks to be cleared to cut: the gate's items she and a second person read aloud. */
 	| { readonly kind: 'ask'; readonly gate: readonly string[]; readonly second: string }
-	/** Made by the server alone: what was cleared, as it was seen (figures in tenths of a millimetre). */
-	| { readonly kind: 'clear'; readonly digest: string; readonly engine: string; readonly figures: Readonly<Record<string, number>>; readonly reason?: string }
+	/** Made by the server alone: what was cleared, as it was seen (figures in tenths of a millimetre, rules as review.ts names them). */
+	| {
+		readonly kind: 'clear'; readonly digest: string; readonly engine: string; readonly figures: Readonly<Record<string, number>>;
+		readonly rules?: Readonly<Record<string, string | number | boolean>>; readonly reason?: string;
+	}
 	| { readonly kind: 'return'; readonly action: string }
 	/** A hand up: a question on one step, and its end. (The help queue is a later issue's.) */
 	| { readonly kind: 'help' | 'helped'; readonly step?: string };

@@ -1,10 +1,11 @@
 // Where a learner stands with cutting, and who waits for her teacher.
 import type { Measurement } from '../drafting/body.ts';
+import type { ClassRules } from './rules.ts';
 import type { SkirtState } from './skirt-state.ts';
 
 export type ReviewState =
 	| 'not-asked' | 'asked' | 'returned' | 'cleared'
-	/** Cleared once, and a number or a choice has changed since. */
+	/** Cleared once, and a number, a choice or a rule that bears on them has changed since. */
 	| 'void'
 	/** Cleared, nothing changed, but worked out differently since. */
 	| 'differs';
@@ -14,10 +15,38 @@ export type SeenFigures = Readonly<Record<string, number>>;
 
 /** What is true now: null while there isn't enough to draft from. */
 export interface Now {
-	/** Of readings, choices and class rules. */
+	/** Of readings, choices and the class rules that bear on them. */
 	readonly digest: string;
 	readonly engine: string;
 	readonly figures: SeenFigures;
+	/** The class's rules that bear on her numbers, to tell later which of them has changed. */
+	readonly rules: SeenRules;
+}
+
+/**
+ * The rules that bear on what a learner cuts: her clearance rests on them. The others don't end one: `bandSeam` and
+ * `hemLevel` are for work after the cut, the unit is how numbers are shown, the gate was read as it stood, and what is
+ * left open bears on the cut through her choices alone.
+ */
+export const bearingRules = [
+	'zipSeries', 'allowances.waist', 'allowances.seam', 'allowances.hem', 'tolerances.readings', 'tolerances.waistWalk',
+	'open.share', 'open.waistEase', 'open.bandDepth', 'open.hemFinish'
+] as const;
+export type BearingRule = (typeof bearingRules)[number];
+export type SeenRules = Readonly<Partial<Record<BearingRule, string | number | boolean>>>;
+
+export const seenRules = ({ zipSeries, allowances, tolerances, open }: ClassRules): Readonly<Record<BearingRule, string | number | boolean>> => ({
+	zipSeries,
+	'allowances.waist': allowances.waist, 'allowances.seam': allowances.seam, 'allowances.hem': allowances.hem,
+	'tolerances.readings': tolerances.readings, 'tolerances.waistWalk': tolerances.waistWalk,
+	'open.share': open.share, 'open.waistEase': open.waistEase, 'open.bandDepth': open.bandDepth, 'open.hemFinish': open.hemFinish
+});
+
+/** Which rules have changed since she was cleared. Opening a choice changes nothing until she chooses; closing one may. */
+export function rulesChanged({ cleared }: Pick<SkirtState, 'cleared'>, now: SeenRules): readonly BearingRule[] {
+	const was = cleared?.rules;
+	if (!was) return [];
+	return bearingRules.filter((rule) => was[rule] !== now[rule] && !(rule.startsWith('open.') && now[rule] === true));
 }
 
 /** A draft's figures as a clearance remembers them: lengths rounded once, here, to 0.1 mm. (Angles and areas follow from lengths.) */
@@ -38,9 +67,11 @@ function sameFigures(a: SeenFigures, b: SeenFigures): boolean {
 	return [...names].every((name) => a[name] === b[name]);
 }
 
-/** Why a teacher should look twice. `about` is a measurement, a check's code or a step's id. */
+/** Why a teacher should look twice. `about` is a measurement, a check's code, a step's id or a rule's name. */
 export interface Flag {
-	readonly code: 'readings-apart' | 'one-reading' | 'changed-since-cleared' | 'worked-out-differently' | 'stop-check' | 'cut-without-clearance';
+	readonly code:
+		| 'cut-uncleared' | 'hip-missing' | 'readings-apart' | 'one-reading' | 'stop-check' | 'gate-unread'
+		| 'changed-since-cleared' | 'rule-changed' | 'worked-out-differently';
 	readonly about?: string;
 }
 
@@ -52,20 +83,29 @@ export interface FlagSource {
 	readonly stops: readonly string[];
 	/** The lesson's steps that need a clearance. */
 	readonly cuttingSteps: readonly string[];
+	/** Drafted without a hip reading: then nobody can say how long the opening must be. */
+	readonly hipMissing: boolean;
+	/** The ids of what is to be read aloud before asking. */
+	readonly gate: readonly string[];
+	readonly rules: SeenRules;
 }
 
 export function flagsOf(state: SkirtState, review: ReviewState, source: FlagSource): readonly Flag[] {
 	const about = (code: Flag['code'], what: readonly string[]): Flag[] => what.map((one) => ({ code, about: one }));
-	const cut = state.cleared ? [] : source.cuttingSteps.filter((step) => Object.hasOwn(state.ticked, step));
 	const flags: Flag[] = [
-		...about('cut-without-clearance', cut),
+		...about('cut-uncleared', source.cuttingSteps.filter((step) => state.tickedUncleared.includes(step))),
+		...(source.hipMissing ? [{ code: 'hip-missing' } as const] : []),
 		...about('readings-apart', source.apart),
 		...about('one-reading', source.once),
 		...about('stop-check', source.stops)
 	];
-	if (review === 'void') flags.push({ code: 'changed-since-cleared' });
+	if (review === 'asked' && source.gate.some((id) => !state.ask?.gate.includes(id))) flags.push({ code: 'gate-unread' });
 	// Asked again after a clearance: the teacher should know that she has cleared other numbers before.
-	if (review === 'asked' && state.cleared) flags.push({ code: 'changed-since-cleared' });
+	if (review === 'void' || (review === 'asked' && state.cleared)) {
+		const rules = rulesChanged(state, source.rules);
+		if (state.changedSince || rules.length === 0) flags.push({ code: 'changed-since-cleared' });
+		flags.push(...about('rule-changed', rules));
+	}
 	if (review === 'differs') flags.push({ code: 'worked-out-differently' });
 	return flags;
 }

@@ -20,6 +20,8 @@ export interface SkirtState {
 	readonly ticked: Readonly<Record<string, number>>;
 	/** The step ticked last, if any is. */
 	readonly lastTicked: string | null;
+	/** Those of the ticked steps that were ticked while no clearance stood, and haven't been cleared since. (Most need none.) */
+	readonly tickedUncleared: readonly string[];
 	readonly unit: Unit | null;
 	readonly noTouch: boolean;
 	/** What came last of asking, returning and clearing. */
@@ -28,6 +30,8 @@ export interface SkirtState {
 	readonly ask: Said<'ask'> | null;
 	readonly returned: Said<'return'> | null;
 	readonly cleared: Said<'clear'> | null;
+	/** Whether she has said another reading or choice since she was cleared last. */
+	readonly changedSince: boolean;
 	/** The hand that is up, and since when. */
 	readonly help: { readonly step?: string; readonly at: number } | null;
 	/** The highest counter seen: a device's next one goes above it. */
@@ -41,13 +45,17 @@ function later(a: LoggedEvent, b: LoggedEvent): number {
 	return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 }
 
+const same = (a: Choices, b: Choices): boolean =>
+	[...new Set([...Object.keys(a), ...Object.keys(b)] as (keyof Choices)[])].every((key) => a[key] === b[key]);
+
 export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 	const once = [...new Map(events.map((event) => [event.id, event])).values()].sort(later);
 	const readings: Partial<Record<Measurement, SaidReading[]>> = {};
 	const ticked = new Map<string, number>();
+	const uncleared = new Set<string>();
 	const state: { -readonly [K in keyof SkirtState]: SkirtState[K] } = {
-		readings, choices: {}, ticked: {}, lastTicked: null, unit: null, noTouch: false,
-		decision: null, ask: null, returned: null, cleared: null, help: null, counter: 0
+		readings, choices: {}, ticked: {}, lastTicked: null, tickedUncleared: [], unit: null, noTouch: false,
+		decision: null, ask: null, returned: null, cleared: null, changedSince: false, help: null, counter: 0
 	};
 	for (const { id, by, at, counter, body } of once) {
 		state.counter = counter;
@@ -55,18 +63,23 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 			case 'reading': {
 				const { kind: _, measurement, ...said } = body;
 				(readings[measurement] ??= []).push({ ...said, id, by, at });
+				state.changedSince = state.cleared !== null;
 				break;
 			}
 			case 'choice':
+				if (!same(state.choices, body.choices)) state.changedSince = state.cleared !== null;
 				state.choices = body.choices;
 				break;
 			case 'tick':
+				// What is cut is cut: said again later, it stays as cleared or as uncleared as it was.
+				if (!ticked.has(body.step) && (state.decision?.kind !== 'clear' || state.changedSince)) uncleared.add(body.step);
 				// Ticked again later: it moves to the end.
 				ticked.delete(body.step);
 				ticked.set(body.step, at);
 				break;
 			case 'untick':
 				ticked.delete(body.step);
+				uncleared.delete(body.step);
 				break;
 			case 'preference':
 				state.unit = body.unit ?? state.unit;
@@ -84,6 +97,9 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				const { kind: _, ...said } = body;
 				state.decision = { ...body, by, at };
 				state.cleared = { ...said, by, at };
+				state.changedSince = false;
+				// Her teacher had these before her, flagged. One that came in later, whatever its counter, she hadn't.
+				for (const step of uncleared) if (ticked.get(step)! <= at) uncleared.delete(step);
 				break;
 			}
 			case 'help':
@@ -95,6 +111,7 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 		}
 	}
 	state.ticked = Object.fromEntries(ticked);
+	state.tickedUncleared = [...uncleared];
 	state.lastTicked = [...ticked.keys()].at(-1) ?? null;
 	return state;
 }

@@ -1,111 +1,104 @@
 // Whether a skirt can be cut at all: what stands in the way, each with the ways on (all in closed form).
+import { bandObstacles } from './band/cuttable.ts';
 import type { Body } from './body.ts';
 import type { WayOut } from './check.ts';
-import { contourFigures, contourTurn } from './band/contour.ts';
-import { cutAngle, sweepAngle, waistSeamOf, widestPanel } from './figures.ts';
+import { cutAngle, sweepAngle, waistSeamOf } from './figures.ts';
 import type { Issue } from './result.ts';
 import { isRing, type FlaredSkirt } from './skirt.ts';
 
 /** Ways on are a hair inside the limit, so that they still hold after rounding (0.01 mm). */
 const hair = 0.01;
 const mostPanels = 12;
-const leastShare = 0.1;
+export const leastShare = 0.1;
 
-export function obstacles(body: Body, skirt: FlaredSkirt): readonly Issue[] {
-	const { allowances, lining } = skirt;
-	const issues: Issue[] = [];
-	const seam = waistSeamOf(body, skirt);
-	const { angle: panelAngle, strip } = widestPanel(skirt);
-	const sweep = sweepAngle(skirt.share);
-	const radius = seam / sweep;
-	const cutRadius = radius - allowances.waist;
+export const obstacles = (body: Body, skirt: FlaredSkirt): readonly Issue[] => [...bandObstacles(body, skirt), ...obstaclesIn({
+	waistSeam: waistSeamOf(body, skirt), share: skirt.share, panels: skirt.panels, panelShares: skirt.panelShares, ring: isRing(skirt),
+	waistAllowance: skirt.allowances.waist, seamAllowance: skirt.allowances.seam, length: skirt.length, bandDepth: skirt.band.depth, hem: skirt.hem,
+	shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
+	waistFacing: skirt.band.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
+})];
 
-	// Is the cut waist a real arc that clears both strips of seam allowance?
-	if (cutRadius <= 0 || cutRadius <= strip) {
-		issues.push({
-			code: 'no-room-for-allowance', path: 'skirt.share', expected: 'cut waist radius > seam allowance', received: skirt.share,
-			figures: { waistRadius: radius, cutWaistRadius: cutRadius, waistAllowance: allowances.waist, seamAllowance: strip },
-			waysOut: roomWays(skirt, seam, radius)
-		});
-	} else if (!isRing(skirt) && cutAngle(panelAngle, cutRadius, allowances.seam) > 2 * Math.PI) {
-		const strips = cutAngle(0, cutRadius, allowances.seam);
-		// A share of more panels that are alike: an uneven split has no such way, only a smaller share.
-		const panels = skirt.panelShares ? Infinity : Math.ceil(sweep / (2 * Math.PI - strips) - 1e-9);
-		issues.push({
-			code: 'panel-laps-itself', path: 'skirt.panels', expected: panels <= mostPanels ? panels : 'a smaller share', received: skirt.panels,
-			figures: { panelAngle, cutAngle: panelAngle + strips },
-			waysOut: panels <= mostPanels ? [{ path: 'skirt.panels', value: panels }] : []
-		});
-	}
-
-	issues.push(...bandObstacles(body, skirt));
-	if (lining?.share != null && lining.share > skirt.share) {
-		issues.push({
-			code: 'lining-fuller', path: 'skirt.lining.share', expected: [leastShare, skirt.share], received: lining.share,
-			figures: { lining: lining.share, shell: skirt.share }, waysOut: [{ path: 'skirt.lining.share', value: skirt.share }]
-		});
-	}
-
-	const skirtLength = skirt.length - skirt.band.depth;
-	if (skirtLength <= 0) {
-		issues.push({
-			code: 'band-deeper-than-length', path: 'skirt.length', expected: skirt.band.depth, received: skirt.length,
-			figures: { length: skirt.length, bandDepth: skirt.band.depth }
-		});
-	} else {
-		if (skirt.hem >= skirtLength) {
-			issues.push({
-				code: 'hem-deeper-than-skirt', path: 'skirt.hem', expected: skirtLength, received: skirt.hem,
-				figures: { hem: skirt.hem, skirtLength }, waysOut: [{ path: 'skirt.hem', value: skirtLength / 4 }]
-			});
-		}
-		const facings = [
-			...(skirt.band.kind === 'faced' ? [['skirt.band.facing', skirt.band.facing] as const] : []),
-			...(skirt.hemFinish === 'faced' ? [['skirt.hemFacing', skirt.hemFacing] as const] : [])
-		];
-		for (const [path, facing] of facings) {
-			if (facing >= skirtLength) issues.push({ code: 'facing-deeper-than-skirt', path, expected: skirtLength, received: facing, figures: { facing, skirtLength }, waysOut: [{ path, value: skirtLength / 4 }] });
-		}
-		if (lining && lining.shorterBy >= skirtLength) {
-			issues.push({
-				code: 'lining-too-short', path: 'skirt.lining.shorterBy', expected: skirtLength, received: lining.shorterBy,
-				figures: { shorterBy: lining.shorterBy, skirtLength }, waysOut: [{ path: 'skirt.lining.shorterBy', value: Math.min(25, skirtLength / 2) }]
-			});
-		}
-	}
-	return issues;
+/** What the obstacles rest on, as far as it could be read: each is looked at when all that it rests on is there. */
+export interface Rests {
+	readonly waistSeam: number | undefined;
+	readonly share: number | undefined;
+	readonly panels: number | undefined;
+	readonly panelShares: readonly number[] | null | undefined;
+	/** A ring has no seam, so no allowance to find room for there. */
+	readonly ring: boolean;
+	readonly waistAllowance: number | undefined;
+	readonly seamAllowance: number | undefined;
+	readonly length: number | undefined;
+	readonly bandDepth: number | undefined;
+	readonly hem: number | undefined;
+	/** These four undefined also where there is no such thing. */
+	readonly shorterBy: number | undefined;
+	readonly liningShare: number | undefined;
+	readonly waistFacing: number | undefined;
+	readonly hemFacing: number | undefined;
 }
 
-/** A contour band has to widen downwards, and to be cut from one layer. */
-function bandObstacles(body: Body, { band, waistEase, allowances }: FlaredSkirt): readonly Issue[] {
-	if (band.kind === 'elastic' && body.hip === undefined) return [{ code: 'hip-needed', path: 'body.hip', expected: 'length', received: null }];
-	if (band.kind !== 'contour') return [];
-	const top = body.waist + waistEase;
-	if (band.lower <= top) {
+export const obstaclesIn = (rests: Rests): readonly Issue[] => [...roomObstacles(rests), ...liningObstacles(rests), ...lengthObstacles(rests)];
+
+/** Is the cut waist a real arc that clears both strips of seam allowance, and does no panel lap itself? */
+function roomObstacles({ waistSeam: seam, share, panels, panelShares, ring, waistAllowance, seamAllowance }: Rests): readonly Issue[] {
+	if (seam === undefined || share === undefined || waistAllowance === undefined || seamAllowance === undefined) return [];
+	const sweep = sweepAngle(share);
+	const radius = seam / sweep;
+	const cutRadius = radius - waistAllowance;
+	const strip = ring ? 0 : seamAllowance;
+	if (cutRadius <= 0 || cutRadius <= strip) {
 		return [{
-			code: 'band-not-wider-below', path: 'skirt.band.lower', expected: top, received: band.lower,
-			figures: { lower: band.lower, top }, waysOut: [{ path: 'skirt.band.kind', value: 'straight' }]
+			code: 'no-room-for-allowance', path: 'skirt.share', expected: 'cut waist radius > seam allowance', received: share,
+			figures: { waistRadius: radius, cutWaistRadius: cutRadius, waistAllowance, seamAllowance: strip },
+			waysOut: roomWays(waistAllowance, strip, seam, radius)
 		}];
 	}
-	const figures = contourFigures(band, top);
-	if (figures.bandTopRadius > allowances.waist + allowances.seam && contourTurn(figures, band.underlap, allowances.seam) <= 2 * Math.PI) return [];
-	// Half a turn leaves room for the underlap and the ends; the way on is a depth or a girth that gives it.
+	if (ring || panels === undefined || panelShares === undefined) return [];
+	const panelAngle = sweep * (panelShares ? Math.max(...panelShares) : 1 / panels);
+	if (cutAngle(panelAngle, cutRadius, strip) <= 2 * Math.PI) return [];
+	const strips = cutAngle(0, cutRadius, strip);
+	// Of panels that are alike, more are narrower; of others only a smaller share makes them so.
+	const enough = panelShares ? Infinity : Math.ceil(sweep / (2 * Math.PI - strips) - 1e-9);
 	return [{
-		code: 'band-laps-itself', path: 'skirt.band.depth', expected: (band.lower - top) / Math.PI, received: band.depth,
-		figures: { ...figures, lower: band.lower, top }, waysOut: [{ path: 'skirt.band.lower', value: top + Math.PI * band.depth }]
+		code: 'panel-laps-itself', path: 'skirt.panels', expected: enough <= mostPanels ? enough : 'a smaller share', received: panels,
+		figures: { panelAngle, cutAngle: panelAngle + strips },
+		waysOut: enough <= mostPanels ? [{ path: 'skirt.panels', value: enough }] : []
 	}];
 }
 
+function liningObstacles({ share, liningShare }: Rests): readonly Issue[] {
+	if (share === undefined || liningShare === undefined || liningShare <= share) return [];
+	return [{
+		code: 'lining-fuller', path: 'skirt.lining.share', expected: [leastShare, share], received: liningShare,
+		figures: { lining: liningShare, shell: share }, waysOut: [{ path: 'skirt.lining.share', value: share }]
+	}];
+}
+
+function lengthObstacles({ length, bandDepth, hem, shorterBy, waistFacing, hemFacing }: Rests): readonly Issue[] {
+	if (length === undefined || bandDepth === undefined) return [];
+	const skirtLength = length - bandDepth;
+	if (skirtLength <= 0) return [{ code: 'band-deeper-than-length', path: 'skirt.length', expected: bandDepth, received: length, figures: { length, bandDepth } }];
+	const issues: Issue[] = [];
+	const deeper = (code: string, path: string, name: string, mm: number | undefined, instead: number): void => {
+		if (mm === undefined || mm < skirtLength) return;
+		issues.push({ code, path, expected: skirtLength, received: mm, figures: { [name]: mm, skirtLength }, waysOut: [{ path, value: instead }] });
+	};
+	deeper('hem-deeper-than-skirt', 'skirt.hem', 'hem', hem, skirtLength / 4);
+	deeper('lining-too-short', 'skirt.lining.shorterBy', 'shorterBy', shorterBy, Math.min(25, skirtLength / 2));
+	deeper('facing-deeper-than-skirt', 'skirt.band.facing', 'facing', waistFacing, skirtLength / 4);
+	deeper('facing-deeper-than-skirt', 'skirt.hemFacing', 'facing', hemFacing, skirtLength / 4);
+	return issues;
+}
+
 /** A smaller share draws a larger radius; narrower allowances need less of it. */
-function roomWays(skirt: FlaredSkirt, seam: number, radius: number): readonly WayOut[] {
-	const { waist } = skirt.allowances;
-	const { strip } = widestPanel(skirt);
+function roomWays(waist: number, strip: number, seam: number, radius: number): readonly WayOut[] {
 	const ways: WayOut[] = [];
 	const share = seam / (2 * Math.PI * (waist + strip + hair));
 	if (share >= leastShare) ways.push({ path: 'skirt.share', value: share });
 	const narrower = radius - strip - hair;
 	if (narrower >= 0) ways.push({ path: 'skirt.allowances.waist', value: narrower });
 	const strips = radius - waist - hair;
-	if (strips >= 0 && !isRing(skirt)) ways.push({ path: 'skirt.allowances.seam', value: strips });
+	if (strips >= 0 && strip > 0) ways.push({ path: 'skirt.allowances.seam', value: strips });
 	return ways;
 }

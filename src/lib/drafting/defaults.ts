@@ -16,6 +16,7 @@ export const defaults = {
 	sits: set<Sits>('above', 'the waist seam lies on the measured waist line'),
 	contourSits: set<Sits>('below', 'its top edge lies on the measured waist line, its lower edge where that girth was read'),
 	elastic: set<number>(30, 'wide enough to stay flat'),
+	casingSlack: set<number>(5, 'how much deeper the casing is than the elastic it takes'),
 	casingDepth: set<number>(35, 'the elastic and a little more, so that it slides'),
 	waistFacing: set<number>(60, 'deep enough to stay inside'),
 	closure: set<Closure>('zip', 'a woven cloth does not stretch over the hip'),

@@ -4,18 +4,25 @@ import type { Issue } from './result.ts';
 
 type Range = readonly [least: number, most: number];
 
+/** What the groups of one input share. */
+export interface Within {
+	readonly unit: Unit | undefined;
+	readonly issues: Issue[];
+}
+
 export class Fields {
 	private readonly seen = new Set<string>();
 
 	private constructor(
 		private readonly held: Readonly<Record<string, unknown>>,
 		private readonly path: string,
-		readonly unit: Unit,
+		/** Unknown where the input’s unit was refused: then a bare number says nothing but its sign. */
+		readonly unit: Unit | undefined,
 		readonly issues: Issue[]
 	) {}
 
 	/** Null when it is no object of fields. */
-	static of(value: unknown, path: string, unit: Unit, issues: Issue[] = []): Fields | null {
+	static of(value: unknown, path: string, unit: Unit | undefined, issues: Issue[] = []): Fields | null {
 		if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
 		return new Fields(value as Record<string, unknown>, path, unit, issues);
 	}
@@ -46,9 +53,23 @@ export class Fields {
 		return word ?? this.say(name, 'not-one-of', allowed, value);
 	}
 
-	/** A plain number, no length: a share. */
-	number(name: string, [least, most]: Range, usual: number | 'required'): number | undefined {
+	/** Plain numbers in a list, up to 20; undefined when it is left out or null. */
+	list(name: string): readonly number[] | 'refused' | undefined {
 		const value = this.take(name);
+		if (value === undefined || value === null) return undefined;
+		if (!Array.isArray(value) || value.length > 20 || !value.every((one): one is number => typeof one === 'number' && Number.isFinite(one))) {
+			this.say(name, 'not-a-list', 'a list of numbers', value);
+			return 'refused';
+		}
+		return value;
+	}
+
+	/** A plain number, no length: a share. Null may be said where it is usual. */
+	number(name: string, range: Range, usual: number | 'required'): number | undefined;
+	number(name: string, range: Range, usual: null): number | null | undefined;
+	number(name: string, [least, most]: Range, usual: number | 'required' | null): number | null | undefined {
+		const value = this.take(name);
+		if (usual === null && value === null) return null;
 		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'number', undefined) : usual;
 		if (typeof value !== 'number' || !Number.isFinite(value)) return this.say(name, 'not-a-number', 'number', value);
 		return value >= least && value <= most ? value : this.say(name, 'number-out-of-range', [least, most], value, { least, most });
@@ -63,35 +84,35 @@ export class Fields {
 	length(name: string, usual?: number | 'required', range?: Range): number | undefined {
 		const value = this.take(name);
 		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'length', undefined) : usual;
+		const unit = this.unit ?? 'mm';
 		let mm: number;
 		if (typeof value === 'string') {
-			const parsed = parseLength(value, this.unit, this.pathOf(name));
+			const parsed = parseLength(value, unit, this.pathOf(name));
 			if (!parsed.ok) {
 				this.issues.push(...parsed.issues);
 				return undefined;
 			}
 			mm = parsed.value.mm;
 		} else if (typeof value === 'number' && Number.isFinite(value)) {
-			mm = value * mmPer[this.unit];
+			mm = value * mmPer[unit];
 		} else return this.say(name, 'not-a-length', 'length', value);
 		// Is it −0? Then it is 0: the figures shouldn't carry a sign that nobody meant.
 		mm = mm === 0 ? 0 : mm;
-		if (range && !(mm >= range[0] && mm <= range[1])) {
-			return this.say(name, mm < 0 && range[0] >= 0 ? 'length-negative' : 'length-out-of-range', [...range], mm, { least: range[0], most: range[1], given: mm });
-		}
-		return mm;
+		const [least, most] = range ?? [0, Infinity];
+		if (mm < 0 && least >= 0) return this.say(name, 'length-negative', range ? [least, most] : 'length', this.unit === undefined ? value : mm);
+		if (this.unit === undefined || (mm >= least && mm <= most)) return mm;
+		return this.say(name, 'length-out-of-range', [least, most], mm, { least, most, given: mm });
 	}
 
-	/** A group of fields inside this one; null when it is left out (and that is allowed) or is no group. */
-	group(name: string, { unit, issues }: { readonly unit: Unit; readonly issues: Issue[] }, need?: 'required'): Fields | null {
-		const value = this.take(name);
-		if (value === undefined) {
-			if (need === 'required') this.say(name, 'field-missing', 'object', undefined);
-			return null;
-		}
-		const group = Fields.of(value, this.pathOf(name), unit, issues);
-		if (!group) this.say(name, 'not-an-object', 'object', value);
-		return group;
+	/** A group of fields inside this one; null when it is left out, and undefined when it is refused. */
+	group(name: string, within: Within, usual?: 'required'): Fields | null | undefined;
+	/** Left out, it is read as `usual`. */
+	group(name: string, within: Within, usual: object): Fields | undefined;
+	group(name: string, { unit, issues }: Within, usual?: 'required' | object): Fields | null | undefined {
+		const came = this.take(name);
+		const value = came === undefined && usual !== 'required' ? usual : came;
+		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'object', undefined) : null;
+		return Fields.of(value, this.pathOf(name), unit, issues) ?? this.say(name, 'not-an-object', 'object', value);
 	}
 
 	/** A field that nobody asked for is a mistake: a slip in its name would else be a silent default. At most 20 are named. */
@@ -101,8 +122,9 @@ export class Fields {
 	}
 }
 
-/** What came, short enough to print back. */
+/** What came, short enough to print back; null when nothing did. */
 export function brief(value: unknown): unknown {
+	if (value === undefined) return null;
 	if (typeof value === 'string') return value.slice(0, 64);
 	if (typeof value === 'number') return Number.isFinite(value) ? value : String(value);
 	if (Array.isArray(value)) return 'array';

@@ -1,11 +1,12 @@
 // The boundary: anything at all → a checked body and skirt in millimetres, or every issue at once.
 import type { Body, Measurement } from './body.ts';
+import { obstaclesIn } from './cuttable.ts';
 import { defaults } from './defaults.ts';
-import { brief, Fields } from './fields.ts';
+import { brief, Fields, type Within } from './fields.ts';
 import type { Unit } from './length.ts';
 import { checkMeasurement } from './measurement.ts';
 import { ok, refuse, type Result } from './result.ts';
-import type { FlaredSkirt, Lining, Skirt } from './skirt.ts';
+import type { Band, FlaredSkirt, HemFinish, Skirt } from './skirt.ts';
 
 export interface DraftInput {
 	/** What bare numbers were in; the rest is in mm. */
@@ -16,89 +17,152 @@ export interface DraftInput {
 
 /** Least and most, mm (common practice, no source): they catch slips by ten, and a skirt outside them is another garment. */
 const limits = {
-	waistEase: [-50, 300], hipEase: [-50, 500], depth: [5, 300], underlap: [0, 200], hem: [0, 200], shorterBy: [0, 500], allowance: [0, 100]
+	waistEase: [-50, 300], elastic: [3, 120], lower: [300, 2600], facing: [20, 300], hipEase: [-50, 500], depth: [5, 300], underlap: [0, 200], hem: [0, 200], shorterBy: [0, 500], allowance: [0, 100]
 } as const;
 const shares = [0.1, 2] as const;
 const panels = [1, 12] as const;
 
 /** Reads the draft command's input (DEVELOPERS.md). What is left out takes its default; every mistake is named at once. */
 export function checkInput(value: unknown): Result<DraftInput> {
-	const top = Fields.of(value, '', 'mm');
+	const top = Fields.of(value, '', undefined);
 	if (!top) return refuse({ code: 'not-an-object', path: '', expected: 'object', received: brief(value) });
 	const unit = top.word('unit', ['cm', 'mm', 'in'], 'required');
-	const within = { unit: unit ?? 'mm', issues: top.issues } as const;
-	// Without a unit a bare number says nothing, so lengths are only looked at for their kind.
-	const known = unit !== undefined;
-	const body = top.group('body', within, 'required');
-	const skirt = top.group('skirt', within, 'required');
-	const checkedBody = body && readBody(body, known);
-	const checkedSkirt = skirt && readSkirt(skirt, known);
+	const within = { unit, issues: top.issues } as const;
+	const bodyFields = top.group('body', within, 'required');
+	const skirtFields = top.group('skirt', within, 'required');
+	const body = bodyFields && readBody(bodyFields);
+	const skirt = skirtFields && readSkirt(skirtFields, within);
 	top.unknown();
-	if (top.issues.length > 0 || !unit || !checkedBody || !checkedSkirt) return refuse(...top.issues);
-	return ok({ unit, body: checkedBody, skirt: checkedSkirt });
+	if (top.issues.length === 0 && unit && body && skirt && allKnown(body.needed) && allKnown(skirt)) {
+		return ok({ unit, body: { ...body.needed, ...body.more }, skirt: skirtOf(skirt) });
+	}
+	// What could be read may already be a skirt that can't be cut; without a unit nobody can tell.
+	const inTheWay = unit && skirt ? obstaclesIn({
+		...skirt, waistSeam: partlySeam(body?.needed.waist, skirt), bandDepth: skirt.band?.depth, ring: false,
+		shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
+		waistFacing: skirt.band?.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
+	}) : [];
+	return refuse(...top.issues, ...inTheWay);
 }
 
-function readBody(fields: Fields, known: boolean): Body | undefined {
-	const read = (name: Measurement, need: 'required' | 'optional'): number | undefined => {
-		const mm = fields.length(name, need === 'required' ? 'required' : undefined);
-		if (mm === undefined || !known) return mm;
-		const checked = checkMeasurement(name, mm, fields.pathOf(name));
-		if (!checked.ok) fields.issues.push(...checked.issues);
-		return mm;
-	};
-	const waist = read('waist', 'required');
-	const hip = read('hip', 'optional');
-	const waistToHip = read('waistToHip', 'optional');
+/** Each field of one object, or undefined where it was refused. */
+type Known<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
+const allKnown = <T extends object>(fields: T): fields is T & Known<T> => Object.values(fields).every((field) => field !== undefined);
+
+function readBody(fields: Fields): { readonly needed: { readonly waist: number | undefined }; readonly more: Omit<Body, 'waist'> } {
+	const waist = readMeasurement(fields, 'waist', 'required');
+	const hip = readMeasurement(fields, 'hip');
+	const waistToHip = readMeasurement(fields, 'waistToHip');
 	fields.unknown();
-	return waist === undefined ? undefined : { waist, ...(hip !== undefined && { hip }), ...(waistToHip !== undefined && { waistToHip }) };
+	return { needed: { waist }, more: { ...(hip !== undefined && { hip }), ...(waistToHip !== undefined && { waistToHip }) } };
 }
 
-function readSkirt(fields: Fields, known: boolean): FlaredSkirt | undefined {
-	const within = { unit: fields.unit, issues: fields.issues } as const;
-	// Where one is refused the default stands in for it, so that the rest is still looked at; the issue is kept.
-	const length = (of: Fields, name: string, usual: number, range: readonly [number, number]): number =>
-		of.length(name, usual, known ? range : undefined) ?? usual;
+function readMeasurement(fields: Fields, name: Measurement, need?: 'required'): number | undefined {
+	const mm = fields.length(name, need);
+	if (mm === undefined || fields.unit === undefined) return mm;
+	const checked = checkMeasurement(name, mm, fields.pathOf(name));
+	if (checked.ok) return mm;
+	fields.issues.push(...checked.issues);
+	return undefined;
+}
 
+/** The waist seam of what could be read: an elastic's rests on the hip, so nothing is said of it here. */
+function partlySeam(waist: number | undefined, { band, waistEase }: ReadSkirt): number | undefined {
+	if (!band || band.kind === 'elastic' || waist === undefined || waistEase === undefined) return undefined;
+	return band.kind === 'contour' ? band.lower : waist + waistEase;
+}
+
+type ReadSkirt = ReturnType<typeof readSkirt>;
+
+/** Flat, so that whatever could be read of it can be looked at. */
+function readSkirt(fields: Fields, within: Within) {
 	const style = fields.word('style', ['flared'], 'flared');
 	const share = fields.number('share', shares, 'required');
-	const finished = fields.length('length', 'required');
-	if (finished !== undefined && known) {
-		const checked = checkMeasurement('length', finished, fields.pathOf('length'));
-		if (!checked.ok) fields.issues.push(...checked.issues);
-	}
-	const waistEase = length(fields, 'waistEase', defaults.waistEase.value, limits.waistEase);
-	const hipEase = length(fields, 'hipEase', defaults.hipEase.value, limits.hipEase);
-	const count = fields.whole('panels', panels, defaults.panels.value);
-	const band = fields.group('band', within);
-	band?.word('kind', ['straight'], 'straight');
-	const depth = band ? length(band, 'depth', defaults.bandDepth.value, limits.depth) : defaults.bandDepth.value;
-	const underlap = band ? length(band, 'underlap', defaults.underlap.value, limits.underlap) : defaults.underlap.value;
-	band?.unknown();
-	const hem = length(fields, 'hem', defaults.hem.value, limits.hem);
-	const hemFinish = fields.word('hemFinish', ['turned', 'narrow'], defaults.hemFinish.value);
+	const length = readMeasurement(fields, 'length', 'required');
+	const waistEase = fields.length('waistEase', defaults.waistEase.value, limits.waistEase);
+	const hipEase = fields.length('hipEase', defaults.hipEase.value, limits.hipEase);
+	const panelCount = fields.whole('panels', panels, defaults.panels.value);
+	const panelShares = readPanelShares(fields, panelCount);
+	const band = readBand(fields, within);
+	const closure = fields.word('closure', band?.kind === 'elastic' ? ['none'] : ['zip', 'none'], band?.kind === 'elastic' ? 'none' : defaults.closure.value);
+	const hemFinish = fields.word('hemFinish', hemFinishes, defaults.hemFinish.value);
+	const hem = fields.length('hem', hemOf[hemFinish ?? defaults.hemFinish.value], limits.hem);
+	const hemFacing = fields.length('hemFacing', defaults.hemFacing.value, limits.facing);
 	const zipAt = fields.word('zipAt', ['centreBack', 'leftSide'], defaults.zipAt.value);
 	const zipSeries = fields.word('zipSeries', ['cm', 'in'], defaults.zipSeries.value);
-	const lining = readLining(fields, within, known);
-	const allowances = fields.group('allowances', within);
-	const waist = allowances ? length(allowances, 'waist', defaults.waistAllowance.value, limits.allowance) : defaults.waistAllowance.value;
-	const seam = allowances ? length(allowances, 'seam', defaults.seamAllowance.value, limits.allowance) : defaults.seamAllowance.value;
+	const lining = readLining(fields, within);
+	// Left out, a group is read as if it were empty.
+	const allowances = fields.group('allowances', within, {});
+	const waistAllowance = allowances?.length('waist', defaults.waistAllowance.value, limits.allowance);
+	const seamAllowance = allowances?.length('seam', defaults.seamAllowance.value, limits.allowance);
 	allowances?.unknown();
 	fields.unknown();
-	if (!style || share === undefined || finished === undefined || count === undefined) return undefined;
-	if (!hemFinish || !zipAt || !zipSeries || lining === undefined) return undefined;
 	return {
-		style, share, length: finished, waistEase, hipEase, panels: count, band: { kind: 'straight', depth, underlap },
-		hem, hemFinish, zipAt, zipSeries, lining, allowances: { waist, seam }
+		style, share, length, waistEase, hipEase, panels: panelCount, panelShares, band, closure, hem, hemFinish, hemFacing, zipAt, zipSeries, lining,
+		waistAllowance, seamAllowance
 	};
 }
 
 /** Null is a word here: no lining. */
-function readLining(fields: Fields, within: { readonly unit: Unit; readonly issues: Fields['issues'] }, known: boolean): Lining | null | undefined {
-	if (fields.isNull('lining')) return defaults.lining.value;
+function readLining(fields: Fields, within: Within): FlaredSkirt['lining'] | undefined {
+	if (fields.isNull('lining')) return null;
 	const lining = fields.group('lining', within);
-	if (!lining) return defaults.lining.value;
-	const shorterBy = lining.length('shorterBy', defaults.liningShorterBy.value, known ? limits.shorterBy : undefined);
+	if (!lining) return lining === null ? defaults.lining.value : undefined;
+	const shorterBy = lining.length('shorterBy', defaults.liningShorterBy.value, limits.shorterBy);
+	const share = lining.number('share', shares, null);
 	lining.unknown();
-	return shorterBy === undefined ? undefined : { shorterBy };
+	return shorterBy === undefined || share === undefined ? undefined : { shorterBy, share };
 }
 
+const hemFinishes: readonly HemFinish[] = ['turned', 'narrow', 'rolled', 'bound', 'faced'];
+/** What is taken for a hem's allowance, by its finish, mm: rolled is least; bound is cut at the fold; a facing is joined on. Common practice, no source. */
+const hemOf: Readonly<Record<HemFinish, number>> = { turned: defaults.hem.value, narrow: defaults.hem.value, rolled: 6, bound: 0, faced: 10 };
+
+/** Each kind has fields of its own; one that another kind has is unknown here. */
+function readBand(fields: Fields, within: Within): Band | undefined {
+	const band = fields.group('band', within, {});
+	if (!band) return undefined;
+	const kind = band.word('kind', ['straight', 'contour', 'elastic', 'faced'], 'straight');
+	if (!kind) return undefined;
+	const sits = band.word('sits', ['above', 'centred', 'below'], kind === 'contour' ? defaults.contourSits.value : defaults.sits.value);
+	if (kind === 'faced') {
+		// A checked skirt can be read again: what it doesn't have is nothing.
+		band.length('depth', 0, [0, 0]);
+		band.length('underlap', 0, [0, 0]);
+		const facing = band.length('facing', defaults.waistFacing.value, limits.facing);
+		band.unknown();
+		return sits && facing !== undefined ? { kind, depth: 0, underlap: 0, sits, facing } : undefined;
+	}
+	const depth = band.length('depth', kind === 'elastic' ? defaults.casingDepth.value : defaults.bandDepth.value, limits.depth);
+	if (kind === 'elastic') {
+		band.length('underlap', 0, [0, 0]);
+		const elastic = band.length('elastic', Math.max(limits.elastic[0], (depth ?? defaults.casingDepth.value) - defaults.casingSlack.value), limits.elastic);
+		band.unknown();
+		return sits && depth !== undefined && elastic !== undefined ? { kind, depth, underlap: 0, sits, elastic } : undefined;
+	}
+	const underlap = band.length('underlap', defaults.underlap.value, limits.underlap);
+	const lower = kind === 'contour' ? band.length('lower', 'required', limits.lower) : undefined;
+	band.unknown();
+	if (!sits || depth === undefined || underlap === undefined) return undefined;
+	if (kind === 'straight') return { kind, depth, underlap, sits };
+	return lower === undefined ? undefined : { kind, depth, underlap, sits, lower };
+}
+
+/** One share of the waist for each panel, summing to 1 (to a thousandth: a person writes 0.333). Null: equal. */
+function readPanelShares(fields: Fields, panels: number | undefined): readonly number[] | null | undefined {
+	const given = fields.list('panelShares');
+	if (given === undefined) return null;
+	if (panels === undefined || given === 'refused') return undefined;
+	const sum = given.reduce((total, share) => total + share, 0);
+	if (given.length !== panels || given.some((share) => !(share >= leastPanelShare)) || Math.abs(sum - 1) > 0.001) {
+		fields.issues.push({ code: 'shares-not-whole', path: fields.pathOf('panelShares'), expected: `${panels} shares that sum to 1`, received: given.join(' + ').slice(0, 64) });
+		return undefined;
+	}
+	return given.map((share) => share / sum);
+}
+/** A narrower panel is all seam allowance (common practice, no source). */
+const leastPanelShare = 0.03;
+
+const skirtOf = ({ waistAllowance, seamAllowance, ...skirt }: Known<ReadSkirt>): FlaredSkirt => ({
+	...skirt, allowances: { waist: waistAllowance, seam: seamAllowance }
+});

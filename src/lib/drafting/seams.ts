@@ -43,7 +43,8 @@ function joinsOf({ places, skirt, waistSeam, open, liningOpen, contour }: Sewn):
 	const waist = edgesRound(places, shell, 'waist');
 	const joins: Join[] = ring ? [] : [...panelJoins(places, shell, open, '')];
 	if (skirt.band.kind === 'faced') {
-		joins.push(...panelJoins(places, waistFacing, skirt.closure === 'zip' ? 1 : 0, 'waist facing '), join('waist facing to waist', edgesRound(places, waistFacing, 'waist'), waist));
+		if (!ring) joins.push(...panelJoins(places, waistFacing, skirt.closure === 'zip' ? 1 : 0, 'waist facing '));
+		joins.push(join('waist facing to waist', edgesRound(places, waistFacing, 'waist'), waist));
 	} else joins.push(...(contour ? contourJoins(waist, contour, skirt) : stripJoins(waist, waistSeam, skirt)));
 	if (skirt.hemFinish === 'faced') {
 		if (!ring) joins.push(...panelJoins(places, hemFacing, 0, 'hem facing '));

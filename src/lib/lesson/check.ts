@@ -6,6 +6,7 @@ import { readMarkup } from './markup.ts';
 import { parsePart } from './part.ts';
 import { readLesson, type LessonFiles } from './lesson.ts';
 import { terms } from './term.ts';
+import { tolerances } from './tolerance.ts';
 import { workingNames } from './working.ts';
 
 /**
@@ -16,7 +17,7 @@ export function checkLesson(files: LessonFiles, drawings: readonly string[]): re
 	const read = readLesson(files);
 	const issues: Issue[] = read.ok ? [] : [...read.issues];
 	const names: Record<string, readonly string[]> = {
-		figure: Object.keys(figures), working: workingNames, drawing: drawings, term: Object.keys(terms), calculator: calculators
+		figure: [...Object.keys(figures), ...Object.keys(tolerances)], working: workingNames, drawing: drawings, term: Object.keys(terms), calculator: calculators
 	};
 	const seen = new Map<string, string>();
 	let clearances = 0;

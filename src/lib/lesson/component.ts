@@ -1,7 +1,7 @@
 // The components a lesson may use, and their literal attributes. preprocess.js imports them by these names.
 
-/** What an attribute's words must be: free words, a whole number, a length such as `5 mm`, or a name from a list. */
-export type AttributeKind = 'words' | 'count' | 'mm' | 'id' | 'figure' | 'working' | 'drawing' | 'term' | readonly string[];
+/** What an attribute's words must be: free words, a whole number, a length such as `5 mm` or a tolerance that the class sets, or a name from a list. */
+export type AttributeKind = 'words' | 'count' | 'within' | 'id' | 'figure' | 'working' | 'drawing' | 'term' | readonly string[];
 
 export interface Attribute {
 	readonly is: AttributeKind;
@@ -36,13 +36,13 @@ export const components: Readonly<Record<string, Component>> = {
 			needs: { is: ['clearance'], optional: true }
 		}
 	},
-	Right: { where: 'block', holds: 'words', attributes: { within: { is: 'mm', optional: true } } },
+	Right: { where: 'block', holds: 'words', attributes: { within: { is: 'within', optional: true } } },
 	Slip: { where: 'block', holds: 'words', attributes: {} },
 	Caution: { where: 'block', holds: 'words', attributes: { about: { is: cautions } } },
 	Calculator: { where: 'block', holds: 'nothing', attributes: { of: { is: calculators } } },
 	Working: { where: 'block', holds: 'nothing', attributes: { of: { is: 'working' } } },
 	Drawing: { where: 'block', holds: 'nothing', attributes: { of: { is: 'drawing' } } },
-	/** The reader's own figure, or (`mm`) a length that is the same for all, in the reader's unit. */
+	/** The reader's own figure, a tolerance that her class sets, or (`mm`) a length that is the same for all, in the reader's unit. */
 	Figure: { where: 'inline', holds: 'nothing', attributes: { of: { is: 'figure', optional: true }, mm: { is: 'count', optional: true } } },
 	Term: { where: 'inline', holds: 'words', attributes: { of: { is: 'term' } } }
 };

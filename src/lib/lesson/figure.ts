@@ -37,6 +37,8 @@ export const figures = {
 	/** Round the cut edge: shorter than the stitch line, since it lies inside the curve. */
 	cutWaistEdge: ({ figures }) => figures.waistSeamGirth - figures.waistClip,
 	waistClip: ({ figures }) => figures.waistClip,
+	/** A waist line that is 10 mm short reaches it so much further out: circle geometry. */
+	deeperForTen: ({ figures }) => 10 / figures.sweepAngle,
 	/** What the waist would sew to if the radius were taken for the cut line. */
 	waistIfMistaken: ({ figures, skirt }) => figures.waistSeamGirth + figures.sweepAngle * skirt.allowances.waist,
 	skirtLength: ({ figures }) => figures.skirtLength,

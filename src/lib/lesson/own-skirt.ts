@@ -1,5 +1,5 @@
 // From a learner's folded log to her own draft: the one way, on the server and in her browser alike.
-import type { FlagSource } from '../class/review.ts';
+import { seenRules, type FlagSource } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import type { SkirtState } from '../class/skirt-state.ts';
 import type { Measurement } from '../drafting/body.ts';
@@ -21,7 +21,7 @@ export interface OwnSkirt {
 	readonly measured: Readonly<Partial<Record<Measurement, number>>>;
 	/** Measurements still to be taken (or taken again) before anything can be drafted. */
 	readonly missing: readonly Measurement[];
-	/** The checked input, which a clearance's digest is made of; null while there is none. */
+	/** The checked input, which a clearance's digest covers; null while there is none. */
 	readonly input: DraftInput | null;
 	/** Null while a needed measurement is missing. */
 	readonly draft: Result<Draft> | null;
@@ -45,10 +45,15 @@ export function ownSkirt(style: LessonStyle, rules: ClassRules, state: Pick<Skir
 }
 
 /** What a review's flags are made from (class/review.ts, flagsOf). */
-export function flagSource(own: OwnSkirt, cuttingSteps: readonly string[]): FlagSource {
+export function flagSource(own: OwnSkirt, rules: ClassRules, cuttingSteps: readonly string[]): FlagSource {
 	const inState = (state: Agreement['state']) => measurementOrder.filter((measurement) => own.agreed[measurement].state === state);
 	const stops = own.draft === null ? [] : own.draft.ok
 		? own.draft.value.checks.filter(({ severity }) => severity === 'stop').map(({ code }) => code)
 		: own.draft.issues.map(({ code }) => code);
-	return { apart: inState('apart'), once: inState('one'), stops, cuttingSteps };
+	return {
+		apart: inState('apart'), once: inState('one'), stops, cuttingSteps,
+		// One reading, or two that are apart, have flags of their own.
+		hipMissing: own.draft?.ok === true && own.agreed.hip.state === 'none',
+		gate: rules.gate.map(({ id }) => id), rules: seenRules(rules)
+	};
 }

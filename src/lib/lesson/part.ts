@@ -2,6 +2,7 @@
 import type { Issue, Result } from '../drafting/result.ts';
 import { components } from './component.ts';
 import { readMarkup, type Tag } from './markup.ts';
+import { tolerances } from './tolerance.ts';
 
 export interface Step {
 	/** Stable: ticks are kept under it. */
@@ -106,7 +107,9 @@ function checkAttributes(tag: Tag, say: (line: number, code: string, rest?: Part
 		else if (Array.isArray(attribute.is) && !attribute.is.includes(value)) say(tag.line, 'bad-attribute', { expected: attribute.is, received: value });
 		else if (attribute.is === 'id' && !isId(value)) say(tag.line, 'bad-id', { received: value });
 		else if (attribute.is === 'count' && !isCount(value)) say(tag.line, 'bad-attribute', { expected: 'a number', received: value });
-		else if (attribute.is === 'mm' && !/^[0-9]{1,3}(\.[0-9])? mm$/.test(value)) say(tag.line, 'bad-attribute', { expected: '5 mm', received: value });
+		else if (attribute.is === 'within' && !Object.hasOwn(tolerances, value) && !/^[0-9]{1,3}(\.[0-9])? mm$/.test(value)) {
+			say(tag.line, 'bad-attribute', { expected: ['5 mm', ...Object.keys(tolerances)], received: value });
+		}
 	}
 	for (const [name, attribute] of Object.entries(allowed)) {
 		if (!attribute.optional && !(name in tag.attributes)) say(tag.line, 'missing-attribute', { expected: `${tag.name} ${name}` });

@@ -6,6 +6,7 @@ import { draftSkirt, type Draft } from '../drafting/draft.ts';
 import { checkInput } from '../drafting/input.ts';
 import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
+import { sampleTolerances } from './tolerance.ts';
 
 export const sampleMeasured: Readonly<Record<Measurement, number>> = { waist: 740, hip: 990, waistToHip: 200, length: 600 };
 
@@ -17,7 +18,7 @@ export function sampleRules(unit: Unit, style: LessonStyle): ClassRules {
 	return {
 		unit, zipSeries: unit,
 		allowances: { waist: allowance, seam: allowance, hem },
-		tolerances: { readings: 10, waistWalk: 5, bandSeam: 5, hemLevel: 5 },
+		tolerances: sampleTolerances,
 		open: { share: false, waistEase: false, bandDepth: false, hemFinish: false },
 		gate: []
 	};

@@ -14,23 +14,20 @@ export interface PatternOptions {
 	/** A class code and a learner's initial, never a name. */
 	readonly code: string;
 }
-/** A piece to print, and what else is cut from the same sheets: along its cut line, or along its stitch line. */
+/** A piece to print, and what else is cut from the same sheets. */
 export interface PatternPiece {
 	readonly piece: Piece;
-	readonly also: readonly { readonly piece: Piece; readonly along: 'cut' | 'stitch' }[];
+	readonly also: readonly Piece[];
 }
 
 const CLOTHS = { shell: 'skirt cloth', lining: 'lining', interfacing: 'interfacing' } as const;
 const shapeOf = ({ start, edges }: Outline): string => JSON.stringify([start, edges.map(({ end, centre, turn }) => [end, centre, turn])]);
-/** Every shape once: interfacing that follows a line of the band is said on the band, not printed again. */
+/** Every shape once: interfacing that matches the band is said on the band, not printed again. */
 export function patternPieces(pieces: readonly Piece[]): readonly PatternPiece[] {
-	const patterns: { piece: Piece; also: { piece: Piece; along: 'cut' | 'stitch' }[] }[] = [];
+	const patterns: { piece: Piece; also: Piece[] }[] = [];
 	for (const piece of pieces) {
-		const shape = shapeOf(piece.cut);
-		const on = (along: 'cut' | 'stitch') => patterns.find((other) => shapeOf(other.piece[along]) === shape && shapeOf(other.piece.stitch) === shapeOf(piece.stitch));
-		const [same, within] = [on('cut'), on('stitch')];
-		if (same) same.also.push({ piece, along: 'cut' });
-		else if (within) within.also.push({ piece, along: 'stitch' });
+		const same = patterns.find((other) => shapeOf(other.piece.cut) === shapeOf(piece.cut) && shapeOf(other.piece.stitch) === shapeOf(piece.stitch));
+		if (same) same.also.push(piece);
 		else patterns.push({ piece, also: [] });
 	}
 	return patterns;
@@ -42,8 +39,7 @@ export function pieceTitle({ name, cloth }: Piece): string {
 	return title.charAt(0).toUpperCase() + title.slice(1);
 }
 const cutWords = ({ count, cloth, fold }: Piece): string => `cut ${count} in ${CLOTHS[cloth]}${fold ? ', on the fold' : ''}`;
-export const countWords = ({ piece, also }: PatternPiece): string =>
-	[cutWords(piece), ...also.map((other) => `${cutWords(other.piece)}${other.along === 'stitch' ? ', along the stitch line' : ''}`)].join('; ');
+export const countWords = ({ piece, also }: PatternPiece): string => [piece, ...also].map(cutWords).join('; ');
 
 /** Middle down and half of it where it lies on a fold; a band as it is, along the sheet. */
 export function patternDrawing(pattern: PatternPiece, draft: Draft, { unit, code }: PatternOptions): Drawing {

@@ -22,8 +22,8 @@ export function readDemoLesson(folder: string): DemoLesson {
 		slug: lesson.slug,
 		stages: stagesOf(lesson),
 		work(rules, events) {
-			const { input, draft } = ownSkirt(lesson.style, rules, foldSkirt(events));
-			return nowFrom(input, draft?.ok ? draft.value : null);
+			const state = foldSkirt(events);
+			return nowFrom(ownSkirt(lesson.style, rules, state), state.readings, rules);
 		}
 	};
 }

@@ -21,9 +21,10 @@ export interface Desk {
 export function skirtDesk(lesson: Lesson, rules: ClassRules, events: readonly LoggedEvent[]): Desk {
 	const state = foldSkirt(events);
 	const own = ownSkirt(lesson.style, rules, state);
-	const now = nowFrom(own.input, own.draft?.ok ? own.draft.value : null);
+	const now = nowFrom(own, state.readings, rules);
 	const review = reviewState(state, now);
 	const stages = stagesOf(lesson);
 	const cuttingSteps = stages.flatMap(({ steps }) => steps.filter(({ needs }) => needs === 'clearance').map(({ id }) => id));
-	return { state, own, now, review, flags: flagsOf(state, review, flagSource(own, cuttingSteps)), where: whereIs(stages, state) };
+	const source = flagSource(own, rules, cuttingSteps);
+	return { state, own, now, review, flags: flagsOf(state, review, source), where: whereIs(stages, state) };
 }

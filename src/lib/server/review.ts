@@ -2,10 +2,12 @@
 import { randomUUID } from 'node:crypto';
 import type { Sql } from 'postgres';
 import type { EventBody, LoggedEvent } from '../class/event.ts';
-import { seenFigures, type Now } from '../class/review.ts';
-import { foldSkirt } from '../class/skirt-state.ts';
-import { ENGINE, type Draft } from '../drafting/draft.ts';
+import { seenFigures, seenRules, type Now } from '../class/review.ts';
+import type { ClassRules } from '../class/rules.ts';
+import { foldSkirt, type SkirtState } from '../class/skirt-state.ts';
+import { ENGINE } from '../drafting/draft.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
+import type { OwnSkirt } from '../lesson/own-skirt.ts';
 import { isId, notFound, type Asker } from './asker.ts';
 import { digest } from './digest.ts';
 import { eventsOf } from './log.ts';
@@ -51,7 +53,7 @@ export async function decide(
 		const { counter, decision } = foldSkirt(events);
 		if ((decision?.at ?? null) !== seen.decidedAt) return refuse({ code: 'answered-meanwhile', path: '', received: decision?.kind });
 		const body: EventBody = checked.value.kind === 'clear' && now
-			? { ...checked.value, digest: now.digest, engine: now.engine, figures: now.figures }
+			? { ...checked.value, digest: now.digest, engine: now.engine, figures: now.figures, rules: now.rules }
 			: (checked.value as Extract<Verdict, { kind: 'return' }>);
 		const event = { id: randomUUID(), device: 'server', counter: counter + 1, body };
 		const { kind, ...rest } = body;
@@ -71,7 +73,17 @@ function checkVerdict(verdict: Verdict): Result<Verdict> {
 	return says ? ok({ kind: 'return', action: says }) : refuse({ code: 'action-missing', path });
 }
 
-/** What is true now, from the checked input of a draft and the draft: null while there is no draft. */
-export function nowFrom(input: unknown, draft: Pick<Draft, 'figures'> | null): Now | null {
-	return draft && { digest: digest(input), engine: ENGINE, figures: seenFigures({ ...draft.figures }) };
+/**
+ * What is true now; null while there is no draft. The digest covers the checked input (agreed measurements, choices, and
+ * the rules that went into them), each reading that was taken, and the tolerances they were judged by. The engine's
+ * version stands beside it: the same inputs worked out differently are told as that (class/review.ts).
+ */
+export function nowFrom({ input, draft }: Pick<OwnSkirt, 'input' | 'draft'>, readings: SkirtState['readings'], rules: ClassRules): Now | null {
+	if (!draft?.ok) return null;
+	const read = Object.fromEntries(Object.entries(readings).map(([measurement, taken]) => [measurement, taken.map(({ mm }) => mm)]));
+	const { readings: apart, waistWalk } = rules.tolerances;
+	return {
+		digest: digest({ input, readings: read, tolerances: { readings: apart, waistWalk } }),
+		engine: ENGINE, figures: seenFigures({ ...draft.value.figures }), rules: seenRules(rules)
+	};
 }

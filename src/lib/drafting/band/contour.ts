@@ -56,7 +56,7 @@ export function contourPieces(places: readonly PanelPlace[], figures: ContourFig
 	return [
 		{ ...shared, name: 'band', cloth: 'shell', cut, notches },
 		{ ...shared, name: 'band facing', cloth: 'shell', cut, notches },
-		{ ...shared, name: 'band interfacing', cloth: 'interfacing', cut: stitch, notches: [] }
+		{ ...shared, name: 'band interfacing', cloth: 'interfacing', cut, notches: [] }
 	];
 }
 

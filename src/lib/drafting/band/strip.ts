@@ -31,8 +31,8 @@ export function stripPieces(places: readonly PanelPlace[], seam: number, skirt: 
 	const strip: Piece = { ...shared, name: 'band', cloth: 'shell', cut, notches: bandNotches(places, seam, skirt) };
 	// An elastic stretches; interfacing would hold it still.
 	if (band.kind === 'elastic') return [strip];
-	// Cut to the stitch line, so that no seam is made thicker (common practice, no source).
-	return [strip, { ...shared, name: 'band interfacing', cloth: 'interfacing', cut: stitch, notches: [] }];
+	// Cut to match the band, so that every seam round it holds it (common practice, no source).
+	return [strip, { ...shared, name: 'band interfacing', cloth: 'interfacing', cut, notches: [] }];
 }
 
 /** Each long edge takes the waist; the ends close on themselves, or on each other where the band is a ring. */

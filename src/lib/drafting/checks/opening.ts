@@ -26,11 +26,13 @@ export function openingChecks({ body, skirt, figures }: Drafted, chosen: Skirt):
 function pullOnChecks({ body, skirt, figures }: Pick<Drafted, 'body' | 'skirt' | 'figures'>): readonly Check[] {
 	if (body.hip === undefined) return [];
 	const needed = body.hip + skirt.hipEase;
-	const rests = { waistSeam: figures.waistSeamGirth, needed };
-	if (figures.waistSeamGirth >= needed - slack) return [{ code: 'pulls-on', severity: 'good', figures: rests, waysOut: [] }];
+	// A contour band is narrowest at its top.
+	const round = skirt.band.kind === 'contour' ? body.waist + skirt.waistEase : figures.waistSeamGirth;
+	const rests = { waistSeam: round, needed };
+	if (round >= needed - slack) return [{ code: 'pulls-on', severity: 'good', figures: rests, waysOut: [] }];
 	const ways: readonly WayOut[] = [
 		{ path: 'skirt.closure', value: 'zip' },
-		...(skirt.band.kind === 'contour' ? [] : [{ path: 'skirt.waistEase', value: needed - body.waist }])
+		...(skirt.band.kind === 'contour' || skirt.band.kind === 'elastic' ? [] : [{ path: 'skirt.waistEase', value: needed - body.waist }])
 	];
 	return [{ code: 'pulls-on', severity: 'stop', figures: rests, waysOut: openWays(body, skirt, ways) }];
 }

@@ -5,6 +5,9 @@ export type Point = readonly [x: number, y: number];
 export const add = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1]];
 export const subtract = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1]];
 export const scale = (a: Point, by: number): Point => [a[0] * by, a[1] * by];
+export const dot = (a: Point, b: Point): number => a[0] * b[0] + a[1] * b[1];
+/** Positive when `b` points to the left of `a`. */
+export const cross = (a: Point, b: Point): number => a[0] * b[1] - a[1] * b[0];
 export const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 /** The point at `radius` from `centre` in the direction `angle`. */
 export const polar = (centre: Point, radius: number, angle: number): Point => [

@@ -23,8 +23,8 @@ function opened(width: number, seam: number, allowance: number, tall: number, fr
 
 export function interfaceBand({ figures }: Draft, unit: Unit): Drawing {
 	const [long, deep] = [numUnit(figures.bandCutLength ?? 0, unit), num(figures.bandCutDepth ?? 0, unit)];
-	return sheet(WIDE, 226, `The band, ${long} long and ${deep} deep, wrong side up, with interfacing laid rough side down. The iron is set down and lifted.`, [
-		rect([20, 30], [250, 130], 'wrongSide', 'edge'), rect([26, 36], [250, 124], 'interfacing', 'edge'),
+	return sheet(WIDE, 226, `The band, ${long} long and ${deep} deep, wrong side up, with interfacing cut to match laid on it, rough side down. The iron is set down and lifted.`, [
+		rect([20, 30], [250, 130], 'interfacing', 'edge'),
 		goesOn([250, 30], [250, 130]), ...iron([96, 80], Math.PI, 62), ...arrow([184, 80], [224, 80], 'grain'),
 		...measured([20, 148], [250, 148]), words([135, 164], long, 'figure', { anchor: 'middle' }), words([135, 206], 'the band, wrong side up', 'label', { anchor: 'middle' }),
 		...measured([264, 30], [264, 130]), words([274, 84], deep, 'labelStrong', { under: 'deep' }),

@@ -3,6 +3,7 @@ import { createContext, type Snippet } from 'svelte';
 import type { Unit } from '$lib/class/event.ts';
 import type { Draft } from '$lib/drafting/draft.ts';
 import type { Terms } from '$lib/lesson/term.ts';
+import type { Tolerances } from '$lib/lesson/tolerance.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';
 
 /** How far a learner's numbers are on the way to the scissors. */
@@ -28,6 +29,8 @@ export interface Reader {
 	readonly drawings: Readonly<Record<string, Drawing>>;
 	/** By name: the terms that this part links. */
 	readonly terms: Terms;
+	/** What the reader's class sets; the sample's for a reader in none. */
+	readonly tolerances: Tolerances;
 	/** True: the figures are sample numbers, and never look like the reader's own. */
 	readonly sample: boolean;
 	readonly unit: Unit;

@@ -2,6 +2,7 @@
 import type { Flag } from '../../class/review.ts';
 import type { Measurement } from '../../drafting/body.ts';
 import { measurementName } from './measurement.ts';
+import { ruleNames } from './rule.ts';
 
 const isMeasurement = (about: string | undefined): about is Measurement =>
 	about === 'waist' || about === 'hip' || about === 'waistToHip' || about === 'length';
@@ -11,9 +12,12 @@ export function flagSays({ code, about }: Flag): string {
 	switch (code) {
 		case 'readings-apart': return `${what(about)} readings are apart`;
 		case 'one-reading': return `${isMeasurement(about) ? measurementName(about) : 'A measurement'} was read once only`;
+		case 'hip-missing': return 'The hip was not measured, so the opening and the zip are not known';
+		case 'gate-unread': return 'Not every line of the gate was read aloud';
+		case 'rule-changed': return `${ruleNames(about === undefined ? [] : [about])} changed since you cleared it`;
 		case 'changed-since-cleared': return 'A number changed since you cleared it';
 		case 'worked-out-differently': return 'Worked out differently since you cleared it';
 		case 'stop-check': return 'The draft is not fit to cut yet';
-		case 'cut-without-clearance': return 'Ticked as cut before it was cleared';
+		case 'cut-uncleared': return 'Ticked as cut while it was not cleared';
 	}
 }

@@ -1,5 +1,6 @@
 // The words for states: each state is a shape and a word, never a colour.
 import type { ReviewState } from '../../class/review.ts';
+import { ruleNames } from './rule.ts';
 
 export type State = 'notStarted' | 'here' | 'done' | 'waiting' | 'returned' | 'flag' | 'rightWhen';
 
@@ -28,12 +29,21 @@ export const reviewToLearner: Readonly<Record<ReviewState, string>> = {
 	differs: 'Your figures are worked out differently since you were cleared. Ask again before you cut.'
 };
 
-/** To her teacher. */
+/**
+ * The same, and what ended a clearance: `rules` of the class that have changed since, and whether a number or a choice of
+ * hers has (`own`).
+ */
+export function reviewSays(review: ReviewState, rules: readonly string[], own: boolean): string {
+	if (review !== 'void' || rules.length === 0) return reviewToLearner[review];
+	return `${ruleNames(rules)} changed in your class’s rules since you were cleared.${own ? ' A number of yours changed too.' : ''} Ask again before you cut.`;
+}
+
+/** To her teacher. The flags say what has changed. */
 export const reviewToTeacher: Readonly<Record<ReviewState, string>> = {
 	'not-asked': 'Has not asked yet',
 	asked: 'Asks to be cleared to cut',
 	returned: 'Returned',
 	cleared: 'Cleared to cut',
-	void: 'A number changed since you cleared it',
+	void: 'Changed since you cleared it',
 	differs: 'Worked out differently since, look again'
 };

@@ -1,4 +1,5 @@
 import { error } from '@sveltejs/kit';
+import { rulesChanged, seenRules } from '$lib/class/review.ts';
 import { readClass } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { readEvents } from '$lib/server/log.ts';
@@ -10,7 +11,7 @@ export async function readOwnLog({ sql, asker, membership }: App.Locals, classId
 	const [held, events] = await Promise.all([readClass(sql, asker, classId), readEvents(sql, asker, membership.memberId)]);
 	const lesson = lessonOf(held.lesson);
 	if (!lesson) throw new Error(`class ${held.id} is held on lesson ${held.lesson}, which is not on the shelf`);
-	const { review, own } = skirtDesk(lesson, held.rules, events);
-	/** `drafted`: whether her numbers are enough to draft from. */
-	return { held, lesson, log: { events, review, drafted: own.draft?.ok ?? false } };
+	const { review, own, state } = skirtDesk(lesson, held.rules, events);
+	/** `drafted`: whether her numbers are enough to draft from. `rules`: which of the class's have changed since she was cleared. */
+	return { held, lesson, log: { events, review, drafted: own.draft?.ok ?? false, rules: rulesChanged(state, seenRules(held.rules)) } };
 }

@@ -5,6 +5,7 @@ import type { ReviewState } from '$lib/class/review.ts';
 import { foldSkirt, type SkirtState } from '$lib/class/skirt-state.ts';
 import { whereIs, type Where } from '$lib/class/where.ts';
 import { createUnsent, type UnsentQueue } from '$lib/ui/unsent.svelte.ts';
+import { reviewSays } from '$lib/ui/wording/state.ts';
 import type { LayoutData } from './$types';
 
 export interface OwnPage {
@@ -14,6 +15,8 @@ export interface OwnPage {
 	/** True while something that a clearance rests on has been said here and not been kept yet. */
 	readonly changedHere: boolean;
 	readonly review: ReviewState;
+	/** That in a sentence, with what has changed. */
+	readonly reviewSays: string;
 	readonly unsent: UnsentQueue;
 	/** Whether her numbers are enough to draft from, as the server last said. */
 	readonly drafted: boolean;
@@ -60,6 +63,7 @@ export function setOwnPage(data: () => LayoutData): OwnPage {
 		get unit() { return unit; },
 		get changedHere() { return changedHere; },
 		get review() { return review; },
+		get reviewSays() { return reviewSays(review, log.rules, changedHere || state.changedSince); },
 		get drafted() { return log.drafted; },
 		unsent,
 		say: unsent.add,

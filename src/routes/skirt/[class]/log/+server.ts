@@ -14,5 +14,5 @@ export const POST: RequestHandler = async ({ request, locals: { sql, asker, memb
 	return said.ok ? json(said.value) : json({ issues: said.issues }, { status: 400 });
 };
 
-/** The log as it stands now: `{events, review, drafted}`. */
+/** The log as it stands now: `{events, review, drafted, rules}`. */
 export const GET: RequestHandler = async ({ locals, params }) => json((await readOwnLog(locals, params.class)).log);

@@ -3,6 +3,8 @@ import type { Flag } from '$lib/class/review.ts';
 
 const names: Readonly<Record<string, string>> = { waist: 'the waist', hip: 'the hip', waistToHip: 'from waist to hip', length: 'the finished length' };
 
+const anyone = 'Read the gate aloud once more, with a second person.';
+
 /** `noTouch`: she asked that no one measures her. */
 function actionFor({ code, about = '' }: Flag, noTouch: boolean): string {
 	const what = names[about] ?? 'it';
@@ -11,12 +13,15 @@ function actionFor({ code, about = '' }: Flag, noTouch: boolean): string {
 		case 'readings-apart': return `Measure ${what} again, ${how}.`;
 		case 'one-reading': return `Measure ${what} a second time.`;
 		case 'stop-check': return 'Read the line in bold under your draft, and take one of its ways out.';
+		case 'hip-missing': return `Measure the hip, twice, ${how}.`;
+		case 'gate-unread': return anyone;
+		case 'rule-changed':
 		case 'changed-since-cleared': return 'Read your new numbers back to me.';
 		case 'worked-out-differently': return 'Read your figures back to me before you cut.';
-		case 'cut-without-clearance': return 'Bring me what is cut before you sew it.';
+		case 'cut-uncleared': return 'Bring me what is cut before you sew it.';
 	}
 }
 
 /** The flags' own first, then what fits anyone. */
 export const nextActions = (flags: readonly Flag[], noTouch: boolean): readonly string[] =>
-	[...new Set([...flags.map((flag) => actionFor(flag, noTouch)), 'Read the gate aloud once more, with a second person.'])];
+	[...new Set([...flags.map((flag) => actionFor(flag, noTouch)), anyone])];

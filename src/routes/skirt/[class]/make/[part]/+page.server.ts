@@ -43,7 +43,7 @@ const says = (kind: 'tick' | 'untick' | 'help' | 'helped') => async ({ request, 
 	if (kind === 'tick' && !url.searchParams.has('whole') && locals.asker) {
 		const held = await readClass(locals.sql, locals.asker, params.class);
 		const lesson = lessonOf(held.lesson);
-		if (lesson) redirect(303, `/skirt/${params.class}/make/${stepAfter(lesson.parts, step)}`);
+		if (lesson) redirect(303, `/skirt/${params.class}${stepAfter(lesson.parts, step)}`);
 	}
 	return { said: true };
 };
