@@ -67,11 +67,25 @@ function roomObstacles({ waistSeam: seam, share, panels, panelShares, ring, wais
 	}];
 }
 
-function liningObstacles({ share, liningShare }: Rests): readonly Issue[] {
-	if (share === undefined || liningShare === undefined || liningShare <= share) return [];
+function liningObstacles({ waistSeam: seam, share, liningShare, panels, panelShares, waistAllowance, seamAllowance }: Rests): readonly Issue[] {
+	if (share === undefined || liningShare === undefined) return [];
+	const path = 'skirt.lining.share';
+	if (liningShare > share) {
+		return [{
+			code: 'lining-fuller', path, expected: [leastShare, share], received: liningShare,
+			figures: { lining: liningShare, shell: share }, waysOut: [{ path, value: share }]
+		}];
+	}
+	// Beside a ring, a lining of nearly a full circle still has a seam.
+	if (liningShare === share || seam === undefined || panels === undefined || panelShares === undefined) return [];
+	if (waistAllowance === undefined || seamAllowance === undefined) return [];
+	const sweep = sweepAngle(liningShare);
+	const panelAngle = sweep * (panelShares ? Math.max(...panelShares) : 1 / panels);
+	const cutRadius = seam / sweep - waistAllowance;
+	if (cutRadius > seamAllowance && cutAngle(panelAngle, cutRadius, seamAllowance) <= 2 * Math.PI) return [];
 	return [{
-		code: 'lining-fuller', path: 'skirt.lining.share', expected: [leastShare, share], received: liningShare,
-		figures: { lining: liningShare, shell: share }, waysOut: [{ path: 'skirt.lining.share', value: share }]
+		code: 'lining-laps-itself', path, expected: 'the skirt’s own share, or much less', received: liningShare,
+		figures: { panelAngle, liningShare }, waysOut: [{ path, value: share }]
 	}];
 }
 

@@ -23,9 +23,9 @@ export function contourFigures({ depth, lower }: ContourBand, top: number): Cont
 	return { bandAngle, bandTopRadius, bandLowRadius: bandTopRadius + depth };
 }
 
-/** With its underlap, measured along the waist seam, and its end allowances, a band of a full turn laps itself. */
-export const contourTurn = (figures: ContourFigures, underlap: number, strip: number): number =>
-	figures.bandAngle + underlap / figures.bandLowRadius + 2 * Math.asin(Math.min(1, strip / figures.bandTopRadius));
+/** Its angle with the underlap, measured along the waist seam, and the strips at its ends where they are widest: along the cut top. */
+export const contourTurn = (figures: ContourFigures, underlap: number, strip: number, topAllowance: number): number =>
+	figures.bandAngle + underlap / figures.bandLowRadius + 2 * Math.asin(Math.min(1, strip / (figures.bandTopRadius - topAllowance)));
 
 export function contourPieces(places: readonly PanelPlace[], figures: ContourFigures, skirt: FlaredSkirt): readonly Piece[] {
 	const { band, allowances } = skirt;

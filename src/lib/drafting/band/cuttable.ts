@@ -17,7 +17,7 @@ export function bandObstacles(body: Body, { band, waistEase, allowances }: Flare
 	}
 	const figures = contourFigures(band, top);
 	// The top's curve has to clear its allowance and the strips at the ends, as a panel's waist has to.
-	if (figures.bandTopRadius > allowances.waist + allowances.seam && contourTurn(figures, band.underlap, allowances.seam) <= 2 * Math.PI) return [];
+	if (figures.bandTopRadius > allowances.waist + allowances.seam && contourTurn(figures, band.underlap, allowances.seam, allowances.waist) <= 2 * Math.PI) return [];
 	return [{
 		code: 'band-laps-itself', path: 'skirt.band.depth', expected: 'a deeper band, or less girth at its lower edge', received: depth,
 		figures: { ...figures, lower, top }, waysOut: [{ path: 'skirt.band.kind', value: 'straight' }]

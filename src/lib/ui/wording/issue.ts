@@ -32,6 +32,7 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'band-not-wider-below': (issue, unit) => `A contour band widens downwards: its lower edge, ${long(issue.figures?.lower, unit)}, has to be more than its top, ${long(issue.figures?.top, unit)}. Measure the girth again where the lower edge will lie, or take a straight band.`,
 	'band-laps-itself': (issue, unit) => `This band would lap over itself when it is cut: ${long(issue.figures?.top, unit)} at the top and ${long(issue.figures?.lower, unit)} below is much for its depth. Make it deeper, or measure the lower edge again.`,
 	'lining-fuller': (issue, unit) => `The lining has more flare than the skirt.${ways(issue, unit)}`,
+	'lining-laps-itself': (issue, unit) => `With its seam allowances the lining would lap over itself.${ways(issue, unit)}`,
 	'facing-deeper-than-skirt': (issue, unit) => `The facing is deeper than the skirt: ${long(issue.figures?.facing, unit)} on ${long(issue.figures?.skirtLength, unit)}.${ways(issue, unit)}`,
 	'shares-not-whole': () => 'The panels’ widths have to add up to the whole waist. Give one share for each panel, and let them sum to 1.',
 	'lining-too-short': (issue, unit) => `Shortened by ${long(issue.figures?.shorterBy, unit)}, nothing is left of the lining.${ways(issue, unit)}`,
