@@ -26,8 +26,22 @@ export interface TypedReadings {
 export type ReadReadings =
 	| { readonly kind: 'taken'; readonly bodies: readonly EventBody[] }
 	| { readonly kind: 'refused'; readonly issues: readonly Issue[] }
-	/** Worth asking about first. `field` is the one asked about. */
-	| { readonly kind: 'asks'; readonly asks: readonly { readonly field: 'first' | 'second'; readonly typed: string; readonly question: Question }[] };
+	/** Worth asking about first. */
+	| { readonly kind: 'asks'; readonly asks: readonly Asked[] };
+
+export interface Asked {
+	/** The one asked about. */
+	readonly field: 'first' | 'second';
+	readonly typed: string;
+	readonly question: Question;
+}
+
+/** What is asked about both readings in the same words is asked once, and answered for both. */
+export function askedTogether(asks: readonly Asked[]): readonly (readonly Asked[])[] {
+	const together = new Map<Question['code'], Asked[]>();
+	for (const asked of asks) together.set(asked.question.code, [...(together.get(asked.question.code) ?? []), asked]);
+	return [...together.values()];
+}
 
 export const typedReadings = (form: FormData): TypedReadings => {
 	const text = (key: string): string => (typeof form.get(key) === 'string' ? String(form.get(key)) : '');
@@ -38,7 +52,7 @@ export const typedReadings = (form: FormData): TypedReadings => {
 export function readReadings(typed: TypedReadings, measurement: Measurement, unit: 'cm' | 'in', state: SkirtState): ReadReadings {
 	const issues: Issue[] = [];
 	const bodies: Extract<EventBody, { kind: 'reading' }>[] = [];
-	const asks: { field: 'first' | 'second'; typed: string; question: Question }[] = [];
+	const asks: Asked[] = [];
 	const route: Route = isRoute(typed.route) ? typed.route : 'self';
 	const earlier = (state.readings[measurement] ?? []).map(({ mm }) => mm);
 	const others = usedLengths(state);
