@@ -44,7 +44,7 @@ export function shortPanel(draft: Draft, short: number): readonly RescueOption[]
 	return [
 		...narrowerHem(draft, short),
 		...(back > 0 ? changed(draft, 'faced-hem', { allowance: leastAllowance, shorter, length: skirt.length - shorter }, [
-			hemTo(leastAllowance + Math.max(0, back - short)), ...(shorter > 0 ? [lengthTo(skirt.length - shorter)] : [])
+			hemTo(leastAllowance), ...(shorter > 0 ? [lengthTo(skirt.length - shorter)] : [])
 		]) : []),
 		...(depth <= deepestBand + slack ? changed(draft, 'deeper-band', {
 			depth, bandCutDepth: 2 * depth + 2 * skirt.allowances.waist, length: skirt.length, skirtLength: skirt.length - depth

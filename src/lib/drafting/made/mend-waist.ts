@@ -4,6 +4,8 @@ import { easesIn } from './as-made.ts';
 import { changed, clearOfNick, leastAllowance, leastByZip, mostEase, panelAgain, same, slack, stripFor, type RescueOption } from './option.ts';
 
 const circle = 2 * Math.PI;
+/** A stretched edge that is longer by more than this part doesn't steam back flat (common practice, no source). */
+const mostDrawn = 0.05;
 
 /**
  * `seam` is what the waist sews to at its planned allowance, longer than G by x. The hem is where it was drawn from the
@@ -74,7 +76,7 @@ export function stretchedWaist(draft: Draft, seam: number): readonly RescueOptio
 	const { skirt, figures } = draft;
 	const { waistSeamGirth: planned, waistClip } = figures;
 	const over = seam - planned;
-	const options = [
+	const options = over > mostDrawn * (planned - waistClip) + slack ? [] : [
 		same('draw-up', { by: over, edgeFrom: seam - waistClip, edgeTo: planned - waistClip, waistSeam: planned }),
 		same('stay-tape', { tape: planned, ease: over, waistSeam: planned })
 	];
@@ -84,7 +86,7 @@ export function stretchedWaist(draft: Draft, seam: number): readonly RescueOptio
 			{ path: 'skirt.waistEase', value: skirt.waistEase + over }
 		]));
 	}
-	return options;
+	return [...options, panelAgain(draft)];
 }
 
 /** A nick `depth` from the waist's cut edge. Past the allowance the waist is sewn below it, on a larger circle. */
