@@ -102,7 +102,7 @@ export async function classesOf(sql: Query, asker: Asker): Promise<readonly { re
 		where m.person_id = ${asker.person.id} and m.status <> 'removed' order by c.first_day desc, c.made_at desc`;
 	return rows.map((row) => ({
 		class: read(row as never),
-		membership: { classId: row.id, memberId: row.member_id, role: row.role as MemberRole, status: row.status, name: row.name }
+		membership: { classId: row.id, lesson: row.lesson, memberId: row.member_id, role: row.role as MemberRole, status: row.status, name: row.name }
 	}));
 }
 
