@@ -29,6 +29,8 @@ export interface ClassForm {
 	readonly lastDay: string;
 	readonly seats: number;
 	readonly rules: unknown;
+	/** The least allowances that the lesson can be sewn with. */
+	readonly needs?: ClassRules['allowances'];
 }
 
 export interface JoinCode {
@@ -51,7 +53,7 @@ const isDay = (text: string): boolean =>
 function checkForm(form: ClassForm, lessons: readonly string[]): Result<Omit<Class, 'id'>> {
 	const issues: Issue[] = [];
 	const title = checkName(form.title, 'title', 80);
-	const rules = checkRules(form.rules);
+	const rules = checkRules(form.rules, form.needs);
 	if (!title.ok) issues.push(...title.issues);
 	if (!rules.ok) issues.push(...rules.issues);
 	if (!lessons.includes(form.lesson)) issues.push({ code: 'not-a-lesson', path: 'lesson', expected: lessons, received: form.lesson });

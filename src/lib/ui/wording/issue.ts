@@ -28,6 +28,7 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'band-deeper-than-length': ({ figures }, unit) => `The band alone is ${long(figures?.bandDepth, unit)} deep, and the finished length is ${long(figures?.length, unit)}. Make the skirt longer or the band less deep.`,
 	'hem-deeper-than-skirt': (issue, unit) => `The hem is deeper than the skirt: ${long(issue.figures?.hem, unit)} on ${long(issue.figures?.skirtLength, unit)}.${ways(issue, unit)}`,
 	'lining-too-short': (issue, unit) => `Shortened by ${long(issue.figures?.shorterBy, unit)}, nothing is left of the lining.${ways(issue, unit)}`,
+	'allowance-under-lesson': ({ figures }, unit) => `The steps of this lesson need ${fine(figures?.least, unit)} or more here. Write a wider allowance.`,
 	'not-json': () => 'The text isn’t JSON. Check its commas, quotes and brackets.',
 	'file-not-read': ({ received }) => `The file couldn’t be read (${String(received)}). Check its name.`,
 	'file-too-large': ({ expected }) => `That is larger than any draft’s input. Up to ${String(expected)} bytes are read.`,
