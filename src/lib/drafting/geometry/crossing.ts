@@ -27,10 +27,12 @@ export function crossesItself(outline: Outline, within = 1e-6): boolean {
 }
 
 function meetElsewhere(a: Stretch, b: Stretch, within: number): boolean {
-	const shared = [a.from, a.edge.end].filter((corner) => Math.min(distance(corner, b.from), distance(corner, b.edge.end)) <= within);
+	const joins = (corner: Point): boolean => distance(corner, b.from) <= within || distance(corner, b.edge.end) <= within;
+	const shared = [a.from, a.edge.end].filter(joins);
 	// Carriers that touch at a corner meet nowhere else, and where exactly they meet rounding can't tell.
 	if (shared.some((corner) => Math.abs(cross(wayAt(a, corner), wayAt(b, corner))) < touching)) return false;
-	return crossings(a, b).some((point) => shared.every((corner) => distance(corner, point) > within));
+	const elsewhere = (point: Point): boolean => shared.every((corner) => distance(corner, point) > within);
+	return meetings(carrierOf(a), carrierOf(b)).some((point) => elsewhere(point) && on(a, point) && on(b, point));
 }
 
 /** Edges whose directions differ by less, radians, run on into each other. */
@@ -39,7 +41,7 @@ export const touching = 1e-6;
 /** The way an edge runs at one of its own ends, as a vector of length 1. */
 export function wayAt({ from, edge }: Stretch, point: Point): Point {
 	const [x, y] = edge.centre ? subtract(point, edge.centre) : subtract(edge.end, from);
-	const length = Math.hypot(x, y);
+	const length = Math.sqrt(x * x + y * y);
 	if (!edge.centre) return [x / length, y / length];
 	const way = Math.sign(edge.turn) / length;
 	return [-y * way, x * way];
