@@ -14,7 +14,7 @@ const narrowest = 100;
 
 export function tieredObstacles(body: Body, skirt: TieredSkirt): readonly Issue[] {
 	const issues: Issue[] = [];
-	const { band, tiers, lengths, hem } = skirt;
+	const { band, tiers, hem } = skirt;
 	const skirtLength = skirt.length - band.depth;
 	if (skirtLength <= 0) {
 		issues.push({
@@ -44,9 +44,9 @@ export function tieredObstacles(body: Body, skirt: TieredSkirt): readonly Issue[
 	const widest = girths.at(-1)!;
 	if (widest > widestTier) {
 		const fewer = girths.findLastIndex((girth) => girth <= widestTier) + 1;
-		// With given lengths fewer tiers would no longer add up, so the tiers are then made equal by hand.
-		const ways: WayOut[] = fewer > 0 && lengths.kind !== 'given' ? [{ path: 'skirt.tiers', value: fewer }] : [];
-		// The same gathers in each tier after the first, as deep as they may be.
+		// Given lengths then no longer add up, which has ways on of its own.
+		const ways: WayOut[] = fewer > 0 ? [{ path: 'skirt.tiers', value: fewer }] : [];
+		// Or fewer gathers where they are densest, if that alone is enough.
 		const steepest = numbers(tiers).reduce((most, tier) => (skirt.ratios[tier]! > skirt.ratios[most]! ? tier : most), 1);
 		const eased = (skirt.ratios[steepest]! * widestTier) / widest;
 		if (eased >= (steepest === 1 ? 1 : 1.2)) ways.push({ path: `skirt.ratios.${steepest}`, value: eased * (1 - 1e-9) });
