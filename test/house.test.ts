@@ -89,6 +89,12 @@ test('At the top there are the folders of the house and no other', () => {
 	for (const [, path] of tree.matchAll(/^(src\/\w+)\//gm)) expect(readdirSync('src')).toContain(path!.slice('src/'.length));
 });
 
+test('The measurements are listed once, in drafting', () => {
+	const lists = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) => /\.(ts|svelte)$/.test(name))
+		.filter((name) => /'waist'[\s|,]+'hip'[\s|,]+'waistToHip'[\s|,]+'length'|=== 'waistToHip' \|\|/.test(readFileSync(join('src', name), 'utf8')));
+	expect(lists).toEqual([join('lib', 'drafting', 'body.ts')]);
+});
+
 test('No file is named for a place where anything may go', () => {
 	const names = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) => /(^|\/)(utils?|helpers?|managers?|services?|common|index)(\.|\/|$)/.test(name));
 	expect(names).toEqual([]);

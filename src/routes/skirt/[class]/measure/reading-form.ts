@@ -1,7 +1,7 @@
 // What a measuring form says, checked the same way in the browser and on the server.
 import type { EventBody, Route } from '$lib/class/event.ts';
 import type { SkirtState } from '$lib/class/skirt-state.ts';
-import type { Measurement } from '$lib/drafting/body.ts';
+import { measurementOrder, type Measurement } from '$lib/drafting/body.ts';
 import { parseLength, type Unit } from '$lib/drafting/length.ts';
 import { askAbout, checkMeasurement, type Question } from '$lib/drafting/measurement.ts';
 import { agree } from '$lib/drafting/reading.ts';
@@ -11,7 +11,6 @@ export const routes: readonly { readonly value: Route; readonly label: string }[
 	{ value: 'self', label: 'by myself' }, { value: 'home', label: 'at home' }, { value: 'partner', label: 'with a partner' },
 	{ value: 'teacher', label: 'with the teacher' }, { value: 'skirt-that-fits', label: 'from a skirt that fits' }
 ];
-export const isMeasurement = (text: string): text is Measurement => ['waist', 'hip', 'waistToHip', 'length'].includes(text);
 const isRoute = (text: string): text is Route => routes.some(({ value }) => value === text);
 
 /** As typed: nothing here is ever changed by a refusal. */
@@ -82,7 +81,7 @@ export function readReadings(typed: TypedReadings, measurement: Measurement, uni
 /** The other measurements as they stand: agreed, or at least the newest reading. mm */
 function usedLengths(state: SkirtState): Readonly<Partial<Record<Measurement, number>>> {
 	const used: Partial<Record<Measurement, number>> = {};
-	for (const measurement of ['waist', 'hip', 'waistToHip', 'length'] as const) {
+	for (const measurement of measurementOrder) {
 		const readings = state.readings[measurement] ?? [];
 		const mm = agree(readings, Infinity).used ?? readings.at(-1)?.mm;
 		if (mm !== undefined) used[measurement] = mm;
