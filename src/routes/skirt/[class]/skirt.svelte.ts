@@ -57,7 +57,10 @@ export function setOwnPage(data: () => LayoutData): OwnPage {
 	const waiting = $derived(unsent.pending.filter(({ refused }) => !refused));
 	const changedHere = $derived(waiting.some(({ body }) => cuts.includes(body.kind)));
 	const review = $derived.by((): ReviewState => {
-		if (waiting.some(({ body }) => body.kind === 'ask')) return 'asked';
+		const asking = waiting.findLast(({ body }) => body.kind === 'ask' || body.kind === 'unask');
+		if (asking && state.decision?.kind === 'ask') return 'asked';
+		// Taken back here: what stood before she asked. Whether a clearance of then still holds is the server's to say.
+		if (asking) return state.decision === null ? 'not-asked' : state.decision.kind === 'return' ? 'returned' : 'void';
 		return changedHere && (log.review === 'cleared' || log.review === 'differs') ? 'void' : log.review;
 	});
 	const own: OwnPage = {
