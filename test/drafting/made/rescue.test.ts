@@ -10,6 +10,7 @@ import { lookCodes, rescue, rescuePaths, rescuesAt, type RescueDraft } from '../
 import { anySkirt, ansurBody, nhanesBody, seeded } from '../bodies.ts';
 import { chordPoints, walked } from '../measured.ts';
 import { draftOf } from './sample.ts';
+import { wrong } from './wrong.ts';
 
 const half = draftOf();
 const full = draftOf({ share: 1, panels: 2 });
@@ -360,29 +361,6 @@ function clears({ draft, found, readings }: Table, one: RescueOption): void {
 		case 'cut-panel-again': within(sweep * (f.cutWaistRadius! + a), seam, code); within(f.cutHemRadius!, hemAt + skirt.hem, code); break;
 		case 'cut-lining-again': within(f.cutHemRadius!, hemAt - skirt.lining!.shorterBy + skirt.hem, code); break;
 		case 'cut-band-again': within(f.bandCutLength!, (readings.bandWanted ?? seam) + skirt.band.underlap + 2 * s, code); break;
-	}
-}
-
-/** Readings that are wrong by a little or by a lot. */
-function wrong(code: RescueCode, { figures, skirt }: Draft, random: () => number): AsMade {
-	const by = random() < 0.5 ? 1 + 12 * random() : 60 * random();
-	const { waistSeamGirth: seam } = figures;
-	switch (code) {
-		case 'waist-cut-large': return random() < 0.5 ? { radiusDrawn: (seam + by) / figures.sweepAngle } : { waistSeamAfterSewing: seam + by };
-		case 'waist-cut-small': return random() < 0.5 ? { radiusDrawn: (seam - by) / figures.sweepAngle } : { waistSeamAfterSewing: seam - by };
-		case 'waist-stretched': return { waistEdgeAfterStaystitch: seam - figures.waistClip + by };
-		case 'allowance-forgotten': return {};
-		case 'nick-near-waist': case 'nick-near-hem': return { nickDepth: by };
-		case 'panel-short': return { panelLength: figures.cutHemRadius - figures.cutWaistRadius - by };
-		case 'zip-short': return { zipBought: Math.max(20, (figures.openingBelowSeam ?? 100) - by * 1.5) };
-		case 'zip-long': return { zipBought: (figures.zipLength ?? 600) + by * 3 };
-		case 'lining-tight': return { liningWaist: seam - by };
-		case 'lining-long': return { liningAbove: (skirt.lining?.shorterBy ?? 0) - by };
-		case 'band-short': return { bandLength: figures.bandCutLength - by };
-		case 'band-tight': return { bandWanted: seam + by };
-		case 'band-loose': return { bandWanted: seam - by };
-		case 'hem-dips': return { floor: Array.from({ length: 8 + Math.floor(9 * random()) }, (_, i) => ({ place: i / 17, distance: 250 + by * random() })), ...(random() < 0.5 && { hemAbove: 320 + skirt.hem }) };
-		case 'cloth-short': return { clothAfterWashing: { width: 700 + 800 * random(), length: 600 + 2500 * random() } };
 	}
 }
 
