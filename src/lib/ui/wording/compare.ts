@@ -39,7 +39,7 @@ function apartWords(mm: number | undefined, unit: Unit): readonly string[] {
 }
 
 const finishWords = { narrow: 'narrow', turned: 'turned once' } as const;
-const percent = (fraction: number): string => (Number.isFinite(fraction) ? `${(fraction * 100).toFixed(1)} %` : 'more than can be eased');
+const percent = (fraction: number): string => (Number.isFinite(fraction) ? `${(fraction * 100).toFixed(1)}\u00a0%` : 'more than can be eased');
 
 const cell = (text: string, more: readonly string[] = [], flag = false): CompareCell => ({ text, more, flag });
 

@@ -55,11 +55,14 @@ const outside = (path: string, received: string, least: number, most: number): I
 /** As many panels as a flare needs: each up to half a circle, so that none laps itself. */
 const panelsOf = (share: number): number => (share <= 1 ? panelsFor(share) : Math.ceil(share * 2 - 1e-9));
 
+/** `open`: a variant may be taken over. Else what keeps it to be looked at; `own` is hers, or like it. */
+export type Taking = 'open' | 'own' | 'uncut' | 'length' | 'closed' | 'panels';
+
 export interface WhatIf {
 	/** Hers first; empty where there is nothing to compare. */
 	readonly columns: readonly Compared[];
-	/** Whether the learner may take a column over; hers, too, has a place. */
-	readonly mine: readonly boolean[];
+	/** Whether the learner may take each over, hers among them. */
+	readonly takings: readonly Taking[];
 	readonly clothWidth?: number;
 	/** At `length1` … `length3`, `share1` …, `panels1` …, `clothWidth`. */
 	readonly issues: readonly Issue[];
@@ -78,22 +81,34 @@ export function whatIf(body: Body, own: FlaredSkirt, text: WhatIfText, rules: Cl
 		if (!isAsked(variant)) return [];
 		const before = issues.length;
 		const share = variant.share === '' ? own.share : Number(variant.share);
-		if (!(share >= 0.1 && share <= 2)) issues.push(outside(`share${i + 1}`, variant.share, 0.1, 2));
-		const panels = variant.panels !== '' ? Number(variant.panels) : share === own.share ? own.panels : panelsOf(share);
+		const isShare = share >= 0.1 && share <= 2;
+		if (!isShare) issues.push(outside(`share${i + 1}`, variant.share, 0.1, 2));
+		const panels = variant.panels !== '' ? Number(variant.panels) : share === own.share || !isShare ? own.panels : panelsOf(share);
 		if (!(Number.isInteger(panels) && panels >= 1 && panels <= mostPanels)) issues.push(outside(`panels${i + 1}`, variant.panels, 1, mostPanels));
 		const length = variant.length === '' ? own.length : lengthAt(variant.length, `length${i + 1}`, limits.length);
 		return issues.length > before || length === null ? [] : [{ ...own, share, panels, length }];
 	});
 	const width = text.clothWidth === '' ? null : lengthAt(text.clothWidth, 'clothWidth', limits.width);
 	const shared = { issues, ...(width !== null && { clothWidth: width }) };
-	if (skirts.length === 0) return { columns: [], mine: [], ...shared };
+	if (skirts.length === 0) return { columns: [], takings: [], ...shared };
 	const compared = compareDrafts(body, [own, ...skirts], width === null ? undefined : { width });
-	if (!compared.ok) return { columns: [], mine: [], issues: [...issues, ...compared.issues] };
-	return { columns: compared.value, mine: compared.value.map((column) => isMine(column, rules)), ...shared };
+	if (!compared.ok) return { columns: [], takings: [], issues: [...issues, ...compared.issues] };
+	return { columns: compared.value, takings: compared.value.map((column) => takingOf(column, rules)), ...shared };
 }
 
 /** A flare is a learner's to choose where her class leaves it open; its panels go with it. A length is measured, not chosen. */
-function isMine({ skirt, chosen, draft }: Compared, rules: ClassRules): boolean {
-	if (!draft || !isOpen(rules, 'share') || !chosen.includes('skirt.share')) return false;
-	return chosen.every((path) => path === 'skirt.share' || path === 'skirt.panels') && skirt.panels === panelsFor(skirt.share);
+function takingOf({ skirt, chosen, draft }: Compared, rules: ClassRules): Taking {
+	if (chosen.length === 0) return 'own';
+	if (!draft) return 'uncut';
+	if (chosen.includes('skirt.length')) return 'length';
+	if (!isOpen(rules, 'share')) return 'closed';
+	return chosen.includes('skirt.share') && skirt.panels === panelsFor(skirt.share) ? 'open' : 'panels';
 }
+
+/** Why a variant is to look at and not to take over. */
+export const lookWords: Readonly<Record<Exclude<Taking, 'open'>, string>> = {
+	own: '', uncut: '',
+	length: 'To look at: the length is one of your measurements.',
+	closed: 'To look at: your class has not left the flare open.',
+	panels: 'To look at: the number of panels goes with the flare.'
+};
