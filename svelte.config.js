@@ -14,6 +14,7 @@ export default {
 	],
 	kit: {
 		adapter: adapter(),
+		files: { assets: 'src/static' },
 		// A page that isn't there is shown at whatever address was asked for: its parts are found from the root.
 		paths: { relative: false },
 		csp: {

@@ -43,13 +43,17 @@ async function findAsker({ locals, cookies, url, params }: RequestEvent): Promis
 	locals.membership = opened.membership;
 }
 
+/** The same for what isn't there and what isn't hers. */
+const nothingHere = 'There is nothing here that is open to you, so nothing was done.';
+
 /** A response instead of the route's, when the asker may not enter. What isn't hers looks as if it weren't there. */
 async function refuseEntry(event: RequestEvent): Promise<Response | null> {
 	const { locals, route, request, url, params } = event;
 	// An address that leads nowhere shows the page that says so.
 	if (route.id === null) return null;
 	const need = needOf(route.id, request.method);
-	if (!need) error(Object.hasOwn(routes, route.id) ? 405 : 404);
+	if (!need && Object.hasOwn(routes, route.id)) error(405, 'This address takes nothing of that kind, so nothing was done.');
+	if (!need) error(404, nothingHere);
 	const inClass = classIn(params) !== null;
 	if (mayEnter(need, roleOf(locals.asker, inClass, locals.membership))) return null;
 
@@ -66,7 +70,7 @@ async function refuseEntry(event: RequestEvent): Promise<Response | null> {
 		const page = await event.fetch('/lessons/not-here');
 		return new Response(page.body, { status: 404, headers: page.headers });
 	}
-	error(404);
+	error(404, nothingHere);
 }
 
 function secure({ locals, url, route, request }: RequestEvent, response: Response): Response {

@@ -79,6 +79,22 @@ test('The pure rooms reach for no clock and no chance', () => {
 	expect(reaching).toEqual([]);
 });
 
+test('At the top there are the folders of the house and no other', () => {
+	const tree = /```\n(content\/[^]*?)```/.exec(readFileSync('DEVELOPERS.md', 'utf8'))![1]!;
+	const named = [...tree.matchAll(/^(\w+)\//gm)].map(([, name]) => name!);
+	// What is made here, and never kept (.gitignore).
+	const made = readFileSync('.gitignore', 'utf8').split('\n').filter((line) => line.endsWith('/')).map((line) => line.slice(0, -1));
+	const found = readdirSync('.', { withFileTypes: true }).filter((entry) => entry.isDirectory() && !entry.name.startsWith('.') && !made.includes(entry.name));
+	expect(found.map(({ name }) => name).toSorted()).toEqual([...new Set(named)].toSorted());
+	for (const [, path] of tree.matchAll(/^(src\/\w+)\//gm)) expect(readdirSync('src')).toContain(path!.slice('src/'.length));
+});
+
+test('The measurements are listed once, in drafting', () => {
+	const lists = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) => /\.(ts|svelte)$/.test(name))
+		.filter((name) => /'waist'[\s|,]+'hip'[\s|,]+'waistToHip'[\s|,]+'length'|=== 'waistToHip' \|\|/.test(readFileSync(join('src', name), 'utf8')));
+	expect(lists).toEqual([join('lib', 'drafting', 'body.ts')]);
+});
+
 test('No file is named for a place where anything may go', () => {
 	const names = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) => /(^|\/)(utils?|helpers?|managers?|services?|common|index)(\.|\/|$)/.test(name));
 	expect(names).toEqual([]);

@@ -5,7 +5,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { CannotStart } from '../lib/server/cannot-start.ts';
 
-const sources = ['src', 'content', 'static', 'package-lock.json', 'svelte.config.js', 'tsconfig.json', 'vite.config.ts'];
+const sources = ['src', 'content', 'package-lock.json', 'svelte.config.js', 'tsconfig.json', 'vite.config.ts'];
 
 /** SHA-256 over names and contents: dates change with every copy. */
 function digestSources(root: string): string {

@@ -1,7 +1,9 @@
 // Ticks a second from request to commit, on the built app and on a bare server with the same statements, by turns in one run.
 import { randomUUID } from 'node:crypto';
 import { connect } from 'node:net';
-import { freePort, runScript, withBuiltApp } from './app/built-app.ts';
+import { join } from 'node:path';
+import { readDemoLesson } from '../../src/lib/server/demo-lesson.ts';
+import { freePort, root, runScript, withBuiltApp } from './app/built-app.ts';
 import type { Row } from './row.ts';
 
 const CONNECTIONS = 8;
@@ -14,10 +16,11 @@ interface Target {
 	readonly path: string;
 	readonly session: string;
 }
+const steps = readDemoLesson(join(root, 'content/lessons')).stages.flatMap(({ steps }) => steps.map(({ id }) => id));
 let counter = 0;
 function tick({ port, path, session }: Target): string {
 	counter++;
-	const body = JSON.stringify({ events: [{ id: randomUUID(), device: 'bench', counter, body: { kind: counter % 2 ? 'tick' : 'untick', step: `step-${counter % 40}` } }] });
+	const body = JSON.stringify({ events: [{ id: randomUUID(), device: 'bench', counter, body: { kind: counter % 2 ? 'tick' : 'untick', step: steps[counter % steps.length] } }] });
 	return `POST ${path} HTTP/1.1\r\nhost: localhost:${port}\r\norigin: http://localhost:${port}\r\ncookie: skirtwright=${session}\r\naccept-encoding: gzip, deflate, br\r\ncontent-type: application/json\r\ncontent-length: ${body.length}\r\n\r\n${body}`;
 }
 

@@ -20,6 +20,17 @@ test('a one-time link signs in at this computer’s address and at the hall’s,
 	}
 });
 
+test('a form that is refused before any page is made is answered in our own page, with what happened and a way on', async ({ app, browser }) => {
+	const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
+	await page.setContent(`<form method="post" action="${app.url}/sign-in"><button>Send it from elsewhere</button></form>`);
+	await page.getByRole('button').click();
+	await expect(page.getByRole('heading', { name: 'That was not taken' })).toBeVisible();
+	await expect(page.getByText('This came from another site, so nothing was done.')).toBeVisible();
+	await page.getByRole('link', { name: 'Go to the first page' }).click();
+	await expect(page).toHaveURL(`${app.url}/`);
+	await page.context().close();
+});
+
 test('the first start prints a link by which the first teacher sets her passphrase', async ({ browser }) => {
 	const app = await startApp({ DEMO: 'no' });
 	const page = await browser.newPage();

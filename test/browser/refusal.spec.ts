@@ -64,3 +64,29 @@ test('a rule that can’t be right is marked, has the focus and is marked again 
 	}
 	await page.context().close();
 });
+
+test('what is asked about both readings is asked once, and answered for both', async ({ app, browser }) => {
+	const page = await signIn(browser, app, 'Tamsin');
+	await open(page, `${await skirtOf(app, 'Tamsin')}/measure/waist`);
+	const send = page.locator('button[form=take]');
+	await page.getByRole('button', { name: 'Measure again' }).click();
+	await field(page, 'first').fill('72');
+	await field(page, 'second').fill('72');
+	await send.click();
+	await expect(page.getByRole('alert')).toHaveCount(1);
+	await page.getByRole('button', { name: /^I meant 28/ }).click();
+	await expect(page.getByRole('alert')).toHaveCount(0);
+	// 72 cm is 28.35 in, read as the nearest eighth.
+	await expect(field(page, 'first')).toHaveValue('28 3/8');
+	await expect(field(page, 'second')).toHaveValue('28 3/8');
+	await page.getByRole('button', { name: 'Leave it' }).click();
+	await page.context().close();
+});
+
+test('that two readings are too far apart stands once on the screen', async ({ app, browser }) => {
+	const page = await signIn(browser, app, 'Ines');
+	await open(page, `${await skirtOf(app, 'Ines')}/measure/waist`);
+	await expect(page.getByText('Take it once more')).toBeVisible();
+	await expect(page.getByText('is fine')).toHaveCount(1);
+	await page.context().close();
+});

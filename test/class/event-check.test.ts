@@ -15,7 +15,7 @@ describe('what a device may say', () => {
 	test.each([
 		tick, { kind: 'untick', step: 'wash-cloth' }, reading, { kind: 'choice', choices: {} },
 		{ kind: 'choice', choices: { share: 0.5, panels: 1, waistEase: 10, hipEase: 20, bandDepth: 40, hem: 15, hemFinish: 'narrow', zipAt: 'centreBack' } },
-		{ kind: 'preference', unit: 'in', noTouch: true }, { kind: 'ask', gate: ['cloth', 'waist'], second: 'Bea' }, { kind: 'help', step: 'wash-cloth' }, { kind: 'helped' }
+		{ kind: 'preference', unit: 'in', noTouch: true }, { kind: 'ask', gate: ['cloth', 'waist'], second: 'Bea' }, { kind: 'unask' }, { kind: 'help', step: 'wash-cloth' }, { kind: 'helped' }
 	])('%o is taken as it is', (body) => {
 		expect(checkEvents([event(body)])).toEqual({ ok: true, value: [event(body)] });
 	});

@@ -17,6 +17,7 @@ const bodies: fc.Arbitrary<EventBody> = fc.oneof(
 	fc.record({ kind: fc.constant('preference' as const), unit: fc.constantFrom('cm' as const, 'in' as const) }),
 	fc.record({ kind: fc.constant('preference' as const), noTouch: fc.boolean() }),
 	fc.constant({ kind: 'ask' as const, gate: ['cloth'], second: 'Bea' }),
+	fc.constant({ kind: 'unask' as const }),
 	fc.constant({ kind: 'return' as const, action: 'Measure again.' }),
 	fc.constant({ kind: 'clear' as const, digest: 'd', engine: '1', figures: { waistRadius: 2300 } }),
 	fc.record({ kind: fc.constantFrom('help' as const, 'helped' as const), step: steps })
@@ -93,6 +94,25 @@ describe('what a log amounts to', () => {
 		expect(state.decision).toMatchObject({ kind: 'ask', at: 1003 });
 		expect(state.returned).toMatchObject({ action: 'Measure the hip again.' });
 		expect(state.cleared).toBeNull();
+	});
+
+	test('a request that is taken back leaves what stood before it, and after an answer says nothing', () => {
+		const ask: EventBody = { kind: 'ask', gate: ['cloth'], second: 'Bea' };
+		const back: EventBody = { kind: 'unask' };
+		const returned: EventBody = { kind: 'return', action: 'Measure the hip again.' };
+		expect(foldSkirt([event(1, ask), event(2, back)]).decision).toBeNull();
+		expect(foldSkirt([event(1, returned), event(2, ask), event(3, ask), event(4, back)]).decision).toMatchObject({ kind: 'return', at: 1001 });
+		expect(foldSkirt([event(1, ask), event(2, returned), event(3, back)]).decision).toMatchObject({ kind: 'return', at: 1002 });
+	});
+
+	test('a number that changes after she asked is known until she takes it back, asks again or is answered', () => {
+		const ask: EventBody = { kind: 'ask', gate: ['cloth'], second: 'Bea' };
+		const changed = [event(1, waist(700)), event(2, ask), event(3, waist(710))];
+		expect(foldSkirt(changed.slice(0, 2)).changedSinceAsked).toBe(false);
+		expect(foldSkirt(changed).changedSinceAsked).toBe(true);
+		for (const after of [ask, { kind: 'unask' }, { kind: 'return', action: 'x' }] satisfies EventBody[]) {
+			expect(foldSkirt([...changed, event(4, after)]).changedSinceAsked).toBe(false);
+		}
 	});
 
 	test('a hand goes up and comes down', () => {

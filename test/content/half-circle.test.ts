@@ -1,8 +1,11 @@
 // Distances, tolerances and the order of work in this lesson are common practice, no source.
 import { expect, test } from 'vitest';
+import { checkRules, defaultRules } from '../../src/lib/class/gate.ts';
 import { checkLesson } from '../../src/lib/lesson/check.ts';
 import { readLesson, stagesOf } from '../../src/lib/lesson/lesson.ts';
+import { fixedChoices } from '../../src/lib/lesson/open.ts';
 import { drawingNames } from '../../src/lib/paper/diagrams/lesson.ts';
+import { issueSentence } from '../../src/lib/ui/wording/issue.ts';
 import { lessonFiles } from './lesson-files.ts';
 
 const files = lessonFiles('01-lined-half-circle');
@@ -55,6 +58,22 @@ test('Cutting the skirt is the one step that needs clearance, and hanging the on
 test('Nothing is cut from the cloth, and no lining or band either, before that step', () => {
 	const [before] = files['content/lessons/01-lined-half-circle/06-mark-cut.md']!.split('needs="clearance"');
 	expect(before).not.toMatch(/^Cut /m);
+});
+
+test('The lesson fixes what its words rest on, and needs room for its zip and its stitches', () => {
+	expect(fixedChoices(lesson.style)).toEqual(['share', 'hemFinish']);
+	expect(lesson.style.least).toEqual({ waist: 9.5, seam: 12, hem: 9.5 });
+	expect(checkRules(defaultRules, lesson.style.least).ok).toBe(true);
+	const narrow = checkRules({ ...defaultRules, allowances: { waist: 9, seam: 11.9, hem: 10 } }, lesson.style.least);
+	expect(!narrow.ok && narrow.issues.map(({ code, path }) => `${code} ${path}`)).toEqual(['allowance-under-lesson allowances.waist', 'allowance-under-lesson allowances.seam']);
+	expect(!narrow.ok && narrow.issues.map((issue) => issueSentence(issue, 'cm'))).toEqual([
+		'The steps of this lesson need 9.5 mm or more here. Write a wider allowance.', 'The steps of this lesson need 12 mm or more here. Write a wider allowance.'
+	]);
+	// 9.5 mm is said as 3/8 in (9.525), 12 mm as 1/2 in (12.7): what the sentence asks for is taken.
+	expect(!narrow.ok && narrow.issues.map((issue) => issueSentence(issue, 'in'))).toEqual([
+		'The steps of this lesson need 3/8 in or more here. Write a wider allowance.', 'The steps of this lesson need 1/2 in or more here. Write a wider allowance.'
+	]);
+	expect(checkRules({ ...defaultRules, allowances: { waist: 9.525, seam: 12.7, hem: 9.525 } }, lesson.style.least).ok).toBe(true);
 });
 
 test('The style is that of a lined half circle in one panel', () => {

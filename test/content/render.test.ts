@@ -107,6 +107,14 @@ test.each([
 	}
 });
 
+test('A calculator leaves empty what a learner has not measured, and lends her no sample length', async () => {
+	const text = await partText(lesson.slug, 'plan-skirt-cloth');
+	const values = (draft: Draft) => [...render(PartView, { props: { text, reader: readerOf(draft, 'cm') } }).body.matchAll(/<input[^>]*>/g)]
+		.flatMap(([tag]) => (/name="(seam|hip)"/.test(tag) ? [/value="([^"]*)"/.exec(tag)?.[1] ?? ''] : []));
+	expect(values(draftOf({ waist: 740, hip: 960, length: 600 }, 'cm'))).toEqual(['75.0', '98.0']);
+	expect(values(draftOf({ waist: 740, length: 600 }, 'cm'))).toEqual(['75.0', '']);
+});
+
 test('Each sum adds up to its figure', () => {
 	fc.assert(fc.property(body, (measured) => {
 		const draft = draftOf(measured, 'cm');

@@ -42,8 +42,8 @@ test('The zip’s end is marked on both edges of its seam, and nowhere when ther
 	expect(marks({ waist: 700, hip: 960 }, { length: 255 })).toEqual([]);
 });
 
-test('The waist is clipped to 3 mm from its stitch line, so often that no clip opens more than 3 mm', () => {
-	// Half circle: θ·15 = 47.12 mm shorter, 16 clips of under 3 mm, 700/16 = 43.75 mm apart.
+test('The waist is clipped to 5 mm from its stitch line, at most 15 mm apart', () => {
+	// Half circle: the edge is θ·15 = 47.12 mm shorter. 700/15 = 46.7, so 47 clips, 700/47 = 14.894 mm apart and 15 − 5 = 10 deep.
 	expect(check(draftOf({ waist: 700 }), 'waist-clip')?.figures).toMatchObject({ waistClip: expect.closeTo(47.124, 3), clips: 47, spacing: expect.closeTo(14.894, 3), depth: 10 });
 	expect(check(draftOf({ waist: 700 }, { allowances: { waist: 3, seam: 15 } }), 'waist-clip')).toBeUndefined();
 });

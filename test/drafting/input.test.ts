@@ -23,8 +23,8 @@ test('The whole input of the draft command is read, numbers in its unit', () => 
 		ok: true, value: {
 			unit: 'cm', body: { waist: 740, hip: 990, waistToHip: 200 },
 			skirt: {
-				style: 'flared', share: 0.5, length: 580, waistEase: 10, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30 },
-				hem: 15, hemFinish: 'turned', zipAt: 'leftSide', zipSeries: 'in', lining: { shorterBy: 30 }, allowances: { waist: 15, seam: 15 }
+				style: 'flared', share: 0.5, length: 580, waistEase: 10, hipEase: 20, panels: 2, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' },
+				panelShares: null, closure: 'zip', hem: 15, hemFinish: 'turned', hemFacing: 50, zipAt: 'leftSide', zipSeries: 'in', lining: { shorterBy: 30, share: null }, allowances: { waist: 15, seam: 15 }
 			}
 		}
 	});
@@ -36,7 +36,7 @@ test('What is left out takes its stated default', () => {
 	expect(input.value.body).toEqual({ waist: 740 });
 	expect(input.value.skirt).toEqual({
 		style: 'flared', share: 0.5, length: 580, waistEase: defaults.waistEase.value, hipEase: defaults.hipEase.value, panels: 1,
-		band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 15, hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+		panelShares: null, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, closure: 'zip', hem: 15, hemFinish: 'narrow', hemFacing: 50, zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
 	});
 	const part = checkInput(skirt({ band: { depth: 3 }, allowances: { seam: 2 }, lining: {} }));
 	expect(part).toMatchObject({ ok: true, value: { skirt: { band: { kind: 'straight', depth: 30, underlap: 30 }, allowances: { waist: 15, seam: 20 }, lining: { shorterBy: 25 } } } });
@@ -54,8 +54,8 @@ test('Every mistake is named at once, each with its path', () => {
 		skirt: { style: 'tiered', share: '0.5', panels: 2.5, band: [], hem: true, hemFinish: 'raw', zipAt: 'front', zipSeries: 1, lining: 'yes', allowances: { waist: -1, sem: 1 }, lenght: 58 }, more: 1
 	})).toEqual([
 		'unit: not-one-of', 'body.waist: not-a-length', 'body.hip: ambiguous-length', 'body.waistToHip: not-a-length', 'body.weight: unknown-field',
-		'skirt.style: not-one-of', 'skirt.share: not-a-number', 'skirt.length: field-missing', 'skirt.panels: not-whole', 'skirt.band: not-an-object', 'skirt.hem: not-a-length',
-		'skirt.hemFinish: not-one-of', 'skirt.zipAt: not-one-of', 'skirt.zipSeries: not-one-of', 'skirt.lining: not-an-object', 'skirt.allowances.waist: length-negative',
+		'skirt.style: not-one-of', 'skirt.share: not-a-number', 'skirt.length: field-missing', 'skirt.panels: not-whole', 'skirt.band: not-an-object', 'skirt.hemFinish: not-one-of',
+		'skirt.hem: not-a-length', 'skirt.zipAt: not-one-of', 'skirt.zipSeries: not-one-of', 'skirt.lining: not-an-object', 'skirt.allowances.waist: length-negative',
 		'skirt.allowances.sem: unknown-field',
 		'skirt.lenght: unknown-field', 'more: unknown-field'
 	]);
@@ -99,7 +99,9 @@ test.each([
 	[body({ waist: NaN }), 'body.waist: not-a-length'], [body({ waist: Infinity }), 'body.waist: not-a-length'], [body({ waist: '1e309' }), 'body.waist: not-a-length'], [body({ waist: [74] }), 'body.waist: not-a-length'],
 	[skirt({ length: 0 }), 'skirt.length: length-out-of-range'], [skirt({ length: 1e9 }), 'skirt.length: length-out-of-range'], [skirt({ share: 0.09 }), 'skirt.share: number-out-of-range'], [skirt({ share: 2.1 }), 'skirt.share: number-out-of-range'],
 	[skirt({ panels: 0 }), 'skirt.panels: number-out-of-range'], [skirt({ panels: 13 }), 'skirt.panels: number-out-of-range'], [skirt({ hem: -1 }), 'skirt.hem: length-negative'], [skirt({ hem: 30 }), 'skirt.hem: length-out-of-range'],
-	[skirt({ band: { kind: 'contour' } }), 'skirt.band.kind: not-one-of'], [skirt({ band: null }), 'skirt.band: not-an-object'], [skirt({ allowances: { seam: 11 } }), 'skirt.allowances.seam: length-out-of-range']
+	[skirt({ band: { kind: 'shaped' } }), 'skirt.band.kind: not-one-of'], [skirt({ band: { kind: 'contour' } }), 'skirt.band.lower: field-missing'],
+	[skirt({ band: { kind: 'straight', lower: 80 } }), 'skirt.band.lower: unknown-field'], [skirt({ band: { kind: 'elastic' }, closure: 'zip' }), 'skirt.closure: not-one-of'], [skirt({ lining: { share: 0.05 } }), 'skirt.lining.share: number-out-of-range'],
+	[skirt({ panels: 2, panelShares: [0.5, 0.6] }), 'skirt.panelShares: shares-not-whole'], [skirt({ panels: 3, panelShares: [0.5, 0.5] }), 'skirt.panelShares: shares-not-whole'], [skirt({ panelShares: 'half' }), 'skirt.panelShares: not-a-list'], [skirt({ band: null }), 'skirt.band: not-an-object'], [skirt({ allowances: { seam: 11 } }), 'skirt.allowances.seam: length-out-of-range']
 ])('%j is refused', (value, expected) => {
 	expect(issues(value)).toEqual([expected]);
 });

@@ -11,7 +11,7 @@ import { checkSays, checkSentence, wayOutSentence } from '../../src/lib/ui/wordi
 import { choiceNames, figureNames, shareWords } from '../../src/lib/ui/wording/figure.ts';
 import { issueSays, issueSentence } from '../../src/lib/ui/wording/issue.ts';
 import { measurementGuide, measurementName, questionSentence } from '../../src/lib/ui/wording/measurement.ts';
-import { anySkirt, nhanesBody, seeded } from './bodies.ts';
+import { anySkirt, anyStyle, nhanesBody, seeded } from './bodies.ts';
 
 const judging = /\b(too (big|small|large|fat|thin)|normal|flattering|plus|failed|behind|simply|just)\b/i;
 function reads(sentence: string): void {
@@ -22,7 +22,7 @@ const drafts: readonly Draft[] = (() => {
 	const random = seeded(71);
 	return Array.from({ length: 3000 }, (_, i) => {
 		const { waist, hip, waistToHip } = nhanesBody(random);
-		return draftSkirt(i % 9 === 0 ? { waist } : i % 9 === 1 ? { waist, hip } : { waist, hip: i % 9 === 2 ? hip * 1.5 : hip, waistToHip }, anySkirt(random));
+		return draftSkirt(i % 9 === 0 ? { waist } : i % 9 === 1 ? { waist, hip } : { waist, hip: i % 9 === 2 ? hip * 1.5 : hip, waistToHip }, i % 2 ? anySkirt(random) : anyStyle(random, waist));
 	}).flatMap((draft) => (draft.ok ? [draft.value] : []));
 })();
 
@@ -48,7 +48,7 @@ test('A seam that doesn’t walk would be said too', () => {
 });
 
 /** Every code that drafting and the draft command can give, as they are written in the source. */
-const written = [...readdirSync('src/lib/drafting').filter((name) => name.endsWith('.ts')).map((name) => `src/lib/drafting/${name}`), 'src/commands/draft.ts']
+const written = [...['', 'band/'].flatMap((folder) => readdirSync(`src/lib/drafting/${folder}`).filter((name) => name.endsWith('.ts')).map((name) => `src/lib/drafting/${folder}${name}`)), 'src/commands/draft.ts']
 	.filter((name) => !name.endsWith('check.ts'))
 	.flatMap((name) => [...readFileSync(name, 'utf8').matchAll(/(?:code: |issue\(|this\.say\(name(?:\.slice\(0, 64\))?, |\? |: )'([a-z]+(?:-[a-z]+)+)'/g)].map(([, code]) => code!))
 	.filter((code) => !(questionCodes as readonly string[]).includes(code));
@@ -67,7 +67,13 @@ test('Issues as they come read as sentences, in both units', () => {
 	const random = seeded(72);
 	const refused = Array.from({ length: 400 }, () => draftSkirt({ waist: 250 + 500 * random() }, { ...anySkirt(random), share: 1 + random(), panels: 1, hem: 300 * random(), length: 30 + 400 * random(), lining: { shorterBy: 400 * random(), share: null } }))
 		.flatMap((draft) => (draft.ok ? [] : draft.issues));
-	const all: readonly Issue[] = [...typed, ...inputs, ...refused, ...['not-json', 'file-not-read', 'file-too-large', 'one-file'].map((code) => ({ code, path: '', expected: 1, received: 'x' }))];
+	// Contour bands and facings that can't be, elastics without a hip, linings that are too full.
+	const styled = Array.from({ length: 2000 }, () => {
+		const waist = 400 + 500 * random();
+		return draftSkirt({ waist }, { ...anyStyle(random, waist), length: 120 + 600 * random() });
+	}).flatMap((draft) => (draft.ok ? [] : draft.issues));
+	const lists = [[0.5], 'x'].flatMap((panelShares) => { const input = checkInput({ unit: 'cm', body: { waist: 74 }, skirt: { share: 0.5, length: 58, panels: 2, panelShares } }); return input.ok ? [] : input.issues; });
+	const all: readonly Issue[] = [...typed, ...inputs, ...refused, ...styled, ...lists, ...['not-json', 'file-not-read', 'file-too-large', 'one-file'].map((code) => ({ code, path: '', expected: 1, received: 'x' }))];
 	for (const issue of all) for (const unit of ['cm', 'in'] as const) {
 		const sentence = issueSentence(issue, unit);
 		// The path of a field without a name may be shown in quotes.

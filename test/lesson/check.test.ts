@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { readLesson } from '../../src/lib/lesson/lesson.ts';
 import { checkLesson } from '../../src/lib/lesson/check.ts';
 
 const cover = `---
@@ -42,6 +43,13 @@ test.each([
 	['a step outside a stage', { '01-a.md': stage('a', step('one', ' needs="clearance"')).replace('kind: stage', 'kind: reading') }, 'reading-with-steps 01-a.md:1']
 ])('A lesson with %s is told where', (_, parts, expected) => {
 	expect(issues(parts as Record<string, string>)).toContain(expected);
+});
+
+test('A cover may fix only what a style has, and its least allowances are numbers', () => {
+	const good = cover.replace('---\n\nWelcome', 'fixed: share, hemFinish\nleastSeam: 12\n---\n\nWelcome');
+	const read = readLesson({ 'lessons/01-test/lesson.md': good });
+	expect(read.ok && read.value.style).toMatchObject({ fixed: ['share', 'hemFinish'], least: { waist: 0, seam: 12, hem: 0 } });
+	expect(issues({}, good.replace('hemFinish\nleast', 'hemline\nleast').replace('leastSeam: 12', 'leastSeam: wide'))).toEqual(['front-value lesson.md:1', 'front-value lesson.md:1']);
 });
 
 test('A cover that leaves out part of the style, or says it in other words, is told', () => {

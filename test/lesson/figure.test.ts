@@ -5,10 +5,10 @@ import { figureOf } from '../../src/lib/lesson/figure.ts';
 import { workingOf, writeWorking } from '../../src/lib/lesson/working.ts';
 
 /** A half circle with a narrow hem of 15 mm, 15 mm allowances, a band of 40 mm and 10 mm of ease. */
-function draftOf(waist: number, length: number, lined = true): Draft {
+function draftOf(waist: number, length: number, lined = true, cut = { waist: 15, seam: 15, hem: 15 }): Draft {
 	const draft = draftSkirt({ waist, hip: waist + 250 }, {
-		style: 'flared', share: 0.5, length, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
-		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: lined ? { shorterBy: 25, share: null } : null, allowances: { waist: 15, seam: 15 }
+		style: 'flared', share: 0.5, length, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: cut.hem,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: lined ? { shorterBy: 25, share: null } : null, allowances: { waist: cut.waist, seam: cut.seam }
 	});
 	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
 	return draft.value;
@@ -30,4 +30,22 @@ test('A short skirt’s band may be longer than the skirt is along the cloth', (
 	const draft = draftOf(1500, 250);
 	expect(cm('clothLength', draft)).toBe(157);
 	expect(writeWorking(workingOf('clothLength', draft)!, 'cm')).toEqual({ tokens: ['157.0'], comesTo: null });
+});
+
+test('Snips, tacking, grading and easestitching stay inside the allowances that a class sets', () => {
+	// With 15 mm all round: snips of 5, tacking at 10, layers of 6 and 9, easestitching at 6 (common practice, no source).
+	const usual = draftOf(740, 600);
+	expect(['notchDepth', 'tackFromEdge', 'gradedLining', 'gradedSkirt', 'easestitchFromEdge'].map((name) => figureOf(name, usual))).toEqual([5, 10, 6, 9, 6]);
+	for (const cut of [{ waist: 5, seam: 5, hem: 5 }, { waist: 10, seam: 12, hem: 10 }, { waist: 40, seam: 5, hem: 100 }, { waist: 5, seam: 40, hem: 10 }]) {
+		const draft = draftOf(740, 600, true, cut);
+		const mm = (name: string) => figureOf(name, draft)!;
+		expect(mm('notchDepth')).toBeLessThan(Math.min(cut.waist, cut.seam, cut.hem) - 3);
+		expect(mm('notchDepth')).toBeGreaterThan(1);
+		expect(mm('tackFromEdge')).toBeGreaterThan(3);
+		expect(mm('tackFromEdge')).toBeLessThan(cut.waist);
+		expect(mm('gradedLining')).toBeLessThan(mm('gradedSkirt'));
+		expect(mm('gradedSkirt')).toBeLessThan(cut.waist);
+		expect(mm('easestitchFromEdge')).toBeGreaterThan(0);
+		expect(mm('easestitchFromEdge')).toBeLessThan(mm('hemTurn'));
+	}
 });

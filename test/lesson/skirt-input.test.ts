@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import type { ClassRules } from '../../src/lib/class/rules.ts';
+import { fixedChoices, rulesOn } from '../../src/lib/lesson/open.ts';
 import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
 import type { LessonStyle } from '../../src/lib/lesson/style.ts';
 
 const style: LessonStyle = {
 	style: 'flared', share: 0.5, panels: 1, waistEase: 10, hipEase: 20, bandDepth: 40, underlap: 30, hem: 15, hemFinish: 'narrow',
-	zipAt: 'centreBack', liningShorterBy: 25
+	zipAt: 'centreBack', liningShorterBy: 25, fixed: [], least: { waist: 0, seam: 0, hem: 0 }
 };
 const rules = (open: boolean): ClassRules => ({
 	unit: 'cm', zipSeries: 'cm', allowances: { waist: 12, seam: 18, hem: 20 },
@@ -32,6 +33,17 @@ test('A choice counts where the class leaves it open, and is as if unmade where 
 		skirt: { share: 0.75, panels: 2, zipAt: 'leftSide', waistEase: 5, hipEase: 30, band: { depth: 50 }, hem: 30, hemFinish: 'turned' }
 	});
 	expect(skirtInput(style, rules(false), choices, measured)).toEqual(skirtInput(style, rules(false), {}, measured));
+});
+
+test('What the lesson fixes is as if unmade, even under older rules that open it', () => {
+	const measured = { waist: 740, length: 600 };
+	const closed = { ...style, fixed: ['panels', 'hemFinish'] } as const;
+	expect(skirtInput(closed, rules(true), choices, measured)).toMatchObject({
+		skirt: { share: 0.5, panels: 1, zipAt: 'centreBack', hem: 20, hemFinish: 'narrow', waistEase: 5, hipEase: 30, band: { depth: 50 } }
+	});
+	expect(fixedChoices(closed)).toEqual(['share', 'hemFinish']);
+	expect(rulesOn(closed, rules(true))).toEqual({ ...rules(true), open: { share: false, waistEase: true, bandDepth: true, hemFinish: false } });
+	expect(rulesOn(style, rules(true))).toEqual(rules(true));
 });
 
 test('A measurement not yet taken is left out, and a lesson without a lining asks for none', () => {

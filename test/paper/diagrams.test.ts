@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { draftSkirt } from '../../src/lib/drafting/draft.ts';
 import { meets } from '../../src/lib/paper/label-place.ts';
 import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson.ts';
 import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
@@ -97,6 +98,16 @@ describe('the construction drawings', () => {
 			expect(drawing.alt).not.toMatch(/NaN|undefined|Infinity/);
 			expect(JSON.stringify(drawing)).not.toContain('null,null');
 			expect(JSON.parse(JSON.stringify(drawing))).toEqual(drawing);
+		}
+	});
+	it('say of an opening that nobody could work out that it isn’t known yet, never 0', () => {
+		const { body, skirt } = sampleDraft();
+		const draft = draftSkirt({ waist: body.waist }, skirt);
+		if (!draft.ok) throw new Error(JSON.stringify(draft.issues));
+		for (const name of drawingNames) for (const unit of ['cm', 'in'] as const) {
+			const { alt, shapes } = lessonDrawing(name, draft.value, { unit });
+			const words = [alt, ...shapes.flatMap((shape) => (shape.shape === 'text' ? [shape.text] : []))].join('; ');
+			if (/NaN|undefined|(?<![\d.])0(\.0)? (cm|in|mm)/.test(words)) expect(`${name}: ${words}`).toBe('known or unsaid');
 		}
 	});
 	it('speak every large figure in their text alternative', () => {

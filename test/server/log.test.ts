@@ -34,8 +34,8 @@ onEachServer('the log', (database) => {
 		const wen = await makeLearner(sql, room, 'Wen');
 		value(await appendEvents(sql, wen.asker, wen.memberId, [event(highestFromDevice, { kind: 'help' })]));
 		expect(codes(await appendEvents(sql, wen.asker, wen.memberId, [tick(highestFromDevice + 1)]))).toEqual(['event-max-value']);
-		value(await appendEvents(sql, wen.asker, wen.memberId, [tick(highestFromDevice + 1)], 'here'));
-		value(await appendEvents(sql, room.teacher, wen.memberId, [event(highestFromDevice + 2, { kind: 'helped' })], 'here'));
+		value(await appendEvents(sql, wen.asker, wen.memberId, [tick(highestFromDevice + 1)], { counted: 'here' }));
+		value(await appendEvents(sql, room.teacher, wen.memberId, [event(highestFromDevice + 2, { kind: 'helped' })], { counted: 'here' }));
 		const state = foldSkirt(await readEvents(sql, wen.asker, wen.memberId));
 		expect([state.lastTicked, state.help, state.counter]).toEqual(['wash-cloth', null, highestFromDevice + 2]);
 	});

@@ -31,7 +31,7 @@ describe('requests from our own pages', () => {
 
 describe('the role in which someone asks', () => {
 	const asker = { person: { id: 'p', name: 'Hanne', canTeach: true }, sessionId: 's' };
-	const membership = { classId: 'c', memberId: 'm', role: 'learner', status: 'admitted', name: 'Hanne' } as const;
+	const membership = { classId: 'c', lesson: 'l', memberId: 'm', role: 'learner', status: 'admitted', name: 'Hanne' } as const;
 
 	test('in a class it is the membership’s, and outside it what she may be at all', () => {
 		expect(roleOf(null, false, null)).toBe('visitor');

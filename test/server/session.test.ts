@@ -36,7 +36,7 @@ onEachServer('sessions', (database) => {
 		const wen = await makeLearner(sql, room, 'Wen');
 		const elsewhere = await makeRoom(sql);
 		expect((await openSession(sql, wen.sessionId, room.classId))?.membership).toEqual({
-			classId: room.classId, memberId: wen.memberId, role: 'learner', status: 'admitted', name: 'Wen'
+			classId: room.classId, lesson: 'lined-half-circle', memberId: wen.memberId, role: 'learner', status: 'admitted', name: 'Wen'
 		});
 		expect((await openSession(sql, wen.sessionId, elsewhere.classId))?.membership).toBeNull();
 		expect((await openSession(sql, wen.sessionId, null))?.membership).toBeNull();

@@ -27,9 +27,18 @@ test('what is finer than a tape is read back without rounding it to the tape', (
 });
 
 test('a conversion that a tape would show otherwise is told as about', () => {
-	// 14 ÷ 25.4 = 0.551: half an inch is 1.3 mm short of it; 2 in are 50.8 mm.
-	expect(said('1.4', 'cm')).toBe('1.4 cm, that is about 1/2 in');
+	// 27 ÷ 25.4 = 1.063: one inch and an eighth is 1.6 mm more; 2 in are 50.8 mm.
+	expect(said('2.7', 'cm')).toBe('2.7 cm, that is about 1 1/8 in');
 	expect(said('5.08', 'cm')).toBe('5.08 cm, that is 2 in');
+});
+
+test('under 20 mm the other unit goes by sixteenths: 5 mm is no quarter of an inch', () => {
+	// 5 ÷ 25.4 = 0.197 and 3/16 = 0.1875; 15 ÷ 25.4 = 0.591 and 9/16 = 0.5625 (0.7 mm less); 1/8 = 3.2 mm.
+	expect(said('0.5', 'cm')).toBe('0.5 cm, that is 3/16 in');
+	expect(said('1.5', 'cm')).toBe('1.5 cm, that is 9/16 in');
+	expect(said('3 mm', 'in')).toBe('3 mm, that is 1/8 in');
+	expect(said('19 mm', 'in')).toBe('19 mm, that is 3/4 in');
+	expect(said('2', 'cm')).toBe('2.0 cm, that is about 3/4 in');
 });
 
 test('an empty field has no echo, and what can’t be read gives the issue and no length', () => {

@@ -1,5 +1,6 @@
 // The boundary where a device's events come in: unchecked → checked, all issues at once.
 import * as v from 'valibot';
+import { measurementOrder } from '../drafting/body.ts';
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
 import type { EventBody, NewEvent } from './event.ts';
 
@@ -20,7 +21,7 @@ const length = (least: number, most: number) => v.pipe(v.number(), v.minValue(le
 /** What a device may say. Clearing and returning are not among it: a teacher does that (server/review.ts). Lengths in mm. */
 const body = v.variant('kind', [
 	v.strictObject({
-		kind: v.literal('reading'), measurement: v.picklist(['waist', 'hip', 'waistToHip', 'length']),
+		kind: v.literal('reading'), measurement: v.picklist(measurementOrder),
 		// Plausibility is asked about, never forced: these limits only keep nonsense out.
 		mm: length(1, 10_000), typed: words(64), unit, route: v.picklist(['self', 'home', 'partner', 'teacher', 'skirt-that-fits'])
 	}),
@@ -35,6 +36,7 @@ const body = v.variant('kind', [
 	v.strictObject({ kind: v.picklist(['tick', 'untick']), step: slug }),
 	v.strictObject({ kind: v.literal('preference'), unit: v.optional(unit), noTouch: v.optional(v.boolean()) }),
 	v.strictObject({ kind: v.literal('ask'), gate: v.pipe(v.array(slug), v.maxLength(20)), second: words(40) }),
+	v.strictObject({ kind: v.literal('unask') }),
 	v.strictObject({ kind: v.picklist(['help', 'helped']), step: v.optional(slug) })
 ]) satisfies v.GenericSchema<unknown, EventBody>;
 

@@ -25,6 +25,8 @@ export type EventBody =
 	| { readonly kind: 'preference'; readonly unit?: Unit; readonly noTouch?: boolean }
 	/** The learner asks to be cleared to cut: the gate's items she and a second person read aloud. */
 	| { readonly kind: 'ask'; readonly gate: readonly string[]; readonly second: string }
+	/** She takes it back before it is answered. After an answer it says nothing. */
+	| { readonly kind: 'unask' }
 	/** Made by the server alone: what was cleared, as it was seen (figures in tenths of a millimetre, rules as review.ts names them). */
 	| {
 		readonly kind: 'clear'; readonly digest: string; readonly engine: string; readonly figures: Readonly<Record<string, number>>;

@@ -37,8 +37,11 @@ const openings = ['share', 'waistEase', 'bandDepth', 'hemFinish'] as const;
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Checks rules from a form or from JSON: all issues at once, and nothing kept that rules don't have. */
-export function checkRules(value: unknown): Result<ClassRules> {
+/**
+ * Checks rules from a form or from JSON: all issues at once, and nothing kept that rules don't have. `needs`: the least
+ * allowances that the class's lesson can be sewn with.
+ */
+export function checkRules(value: unknown, needs?: ClassRules['allowances']): Result<ClassRules> {
 	if (!isRecord(value)) return refuse({ code: 'not-rules', path: '', expected: 'rules', received: value });
 	const issues: Issue[] = [];
 
@@ -53,6 +56,8 @@ export function checkRules(value: unknown): Result<ClassRules> {
 			const length = given[field];
 			if (typeof length !== 'number' || !(length >= least && length <= most)) {
 				issues.push({ code: 'length-out-of-range', path: `${group}.${field}`, expected: 'length', received: length, figures: { least, most } });
+			} else if (group === 'allowances' && length < (needs?.[field as keyof typeof needs] ?? 0)) {
+				issues.push({ code: 'allowance-under-lesson', path: `${group}.${field}`, expected: 'length', received: length, figures: { least: needs![field as keyof typeof needs] } });
 			} else lengths[group]![field] = length;
 		}
 	}

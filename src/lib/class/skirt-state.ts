@@ -24,7 +24,7 @@ export interface SkirtState {
 	readonly tickedUncleared: readonly string[];
 	readonly unit: Unit | null;
 	readonly noTouch: boolean;
-	/** What came last of asking, returning and clearing. */
+	/** What came last of asking, returning and clearing; an asking that she has taken back leaves what was before it. */
 	readonly decision: Decision | null;
 	/** The last of each, for the history. */
 	readonly ask: Said<'ask'> | null;
@@ -32,6 +32,8 @@ export interface SkirtState {
 	readonly cleared: Said<'clear'> | null;
 	/** Whether she has said another reading or choice since she was cleared last. */
 	readonly changedSince: boolean;
+	/** The same since she asked, while that stands: the gate was read aloud on other numbers. */
+	readonly changedSinceAsked: boolean;
 	/** The hand that is up, and since when. */
 	readonly help: { readonly step?: string; readonly at: number } | null;
 	/** The highest counter seen: a device's next one goes above it. */
@@ -55,8 +57,10 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 	const uncleared = new Set<string>();
 	const state: { -readonly [K in keyof SkirtState]: SkirtState[K] } = {
 		readings, choices: {}, ticked: {}, lastTicked: null, tickedUncleared: [], unit: null, noTouch: false,
-		decision: null, ask: null, returned: null, cleared: null, changedSince: false, help: null, counter: 0
+		decision: null, ask: null, returned: null, cleared: null, changedSince: false, changedSinceAsked: false, help: null, counter: 0
 	};
+	/** What stood before she asked. */
+	let beforeAsk: Decision | null = null;
 	for (const { id, by, at, counter, body } of once) {
 		state.counter = counter;
 		switch (body.kind) {
@@ -64,10 +68,14 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				const { kind: _, measurement, ...said } = body;
 				(readings[measurement] ??= []).push({ ...said, id, by, at });
 				state.changedSince = state.cleared !== null;
+				state.changedSinceAsked = state.decision?.kind === 'ask';
 				break;
 			}
 			case 'choice':
-				if (!same(state.choices, body.choices)) state.changedSince = state.cleared !== null;
+				if (!same(state.choices, body.choices)) {
+					state.changedSince = state.cleared !== null;
+					state.changedSinceAsked = state.decision?.kind === 'ask';
+				}
 				state.choices = body.choices;
 				break;
 			case 'tick':
@@ -86,10 +94,18 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				state.noTouch = body.noTouch ?? state.noTouch;
 				break;
 			case 'ask':
+				if (state.decision?.kind !== 'ask') beforeAsk = state.decision;
+				state.changedSinceAsked = false;
 				state.decision = { ...body, by, at };
 				state.ask = { gate: body.gate, second: body.second, by, at };
 				break;
+			case 'unask':
+				if (state.decision?.kind !== 'ask') break;
+				state.decision = beforeAsk;
+				state.changedSinceAsked = false;
+				break;
 			case 'return':
+				state.changedSinceAsked = false;
 				state.decision = { ...body, by, at };
 				state.returned = { action: body.action, by, at };
 				break;
@@ -97,7 +113,7 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				const { kind: _, ...said } = body;
 				state.decision = { ...body, by, at };
 				state.cleared = { ...said, by, at };
-				state.changedSince = false;
+				state.changedSince = state.changedSinceAsked = false;
 				// Her teacher had these before her, flagged. One that came in later, whatever its counter, she hadn't.
 				for (const step of uncleared) if (ticked.get(step)! <= at) uncleared.delete(step);
 				break;

@@ -32,6 +32,14 @@ export const figures = {
 	quarterWaistSeam: ({ figures }) => figures.waistSeamGirth / 4,
 	waistRadius: ({ figures }) => figures.waistRadius,
 	cutWaistRadius: ({ figures }) => figures.cutWaistRadius,
+	/** A notch is snipped 5 mm deep, and never over a third of the least allowance: it stays clear of every stitch line (common practice, no source). */
+	notchDepth: ({ skirt }) => Math.min(5, skirt.allowances.waist / 3, skirt.allowances.seam / 3, skirt.hem / 3),
+	/** The lining's waist is tacked to the skirt's outside the stitch line, and the layers are graded (common practice, no source). */
+	tackFromEdge: ({ skirt }) => (skirt.allowances.waist * 2) / 3,
+	gradedLining: ({ skirt }) => skirt.allowances.waist * 0.4,
+	gradedSkirt: ({ skirt }) => skirt.allowances.waist * 0.6,
+	/** 6 mm from a hem's raw edge, or 1.5 mm inside the first turn's fold where that is less (common practice, no source). */
+	easestitchFromEdge: ({ skirt }) => Math.min(6, skirt.hem / 2 - 1.5),
 	/** From the cut edge to the staystitching, 2 to 3 mm short of the stitch line (common practice, no source). */
 	staystitchFromEdge: ({ skirt }) => skirt.allowances.waist - 2.5,
 	/** Round the cut edge: shorter than the stitch line, since it lies inside the curve. */

@@ -2,7 +2,7 @@
 import { seenRules, type FlagSource } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import type { SkirtState } from '../class/skirt-state.ts';
-import type { Measurement } from '../drafting/body.ts';
+import { measurementOrder, type Measurement } from '../drafting/body.ts';
 import { draftSkirt, type Draft } from '../drafting/draft.ts';
 import { checkInput, type DraftInput } from '../drafting/input.ts';
 import { agree, type Agreement } from '../drafting/reading.ts';
@@ -10,8 +10,6 @@ import type { Result } from '../drafting/result.ts';
 import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
 
-/** In the order they are taken. */
-export const measurementOrder: readonly Measurement[] = ['waist', 'hip', 'waistToHip', 'length'];
 /** Without these two there is nothing to draft from. */
 const needed: readonly Measurement[] = ['waist', 'length'];
 

@@ -16,21 +16,34 @@ export interface LessonStyle {
 	readonly zipAt: ZipAt;
 	/** Absent: no lining. */
 	readonly liningShorterBy?: number;
+	/** Which of these the lesson's words rest on: no class can open them. */
+	readonly fixed: readonly StyleKey[];
+	/** The least allowances, mm, that the lesson's steps can be sewn with. */
+	readonly least: { readonly waist: number; readonly seam: number; readonly hem: number };
 }
 
 const numbers = ['share', 'panels', 'waistEase', 'hipEase', 'bandDepth', 'underlap', 'hem', 'liningShorterBy'] as const;
 const words = { style: ['flared'], hemFinish: ['turned', 'narrow'], zipAt: ['centreBack', 'leftSide'] } as const;
-export const styleKeys: readonly string[] = [...numbers, ...Object.keys(words)];
+const leasts = { waist: 'leastWaist', seam: 'leastSeam', hem: 'leastHem' } as const;
+export type StyleKey = (typeof numbers)[number] | keyof typeof words;
+const choosable: readonly string[] = [...numbers, ...Object.keys(words)];
+export const styleKeys: readonly string[] = [...choosable, 'fixed', ...Object.values(leasts)];
 
 export function readStyle(front: Readonly<Record<string, string>>, file = ''): Result<LessonStyle> {
 	const issues: Issue[] = [];
-	const style: Record<string, number | string> = {};
-	for (const key of numbers) {
+	const style: Record<string, unknown> = {};
+	const number = (key: string): number | undefined => {
 		const text = front[key];
-		if (text === undefined && key === 'liningShorterBy') continue;
-		if (text !== undefined && /^[0-9]+(\.[0-9]+)?$/.test(text)) style[key] = Number(text);
-		else issues.push({ code: 'front-value', path: `${file}:1`, expected: `${key}: a number`, received: text });
-	}
+		if (text !== undefined && /^[0-9]+(\.[0-9]+)?$/.test(text)) return Number(text);
+		issues.push({ code: 'front-value', path: `${file}:1`, expected: `${key}: a number`, received: text });
+		return undefined;
+	};
+	for (const key of numbers) if (key in front || key !== 'liningShorterBy') style[key] = number(key);
+	// Left out, nothing is fixed and any allowance will do.
+	style.least = Object.fromEntries(Object.entries(leasts).map(([at, key]) => [at, key in front ? number(key) : 0]));
+	const fixed = front.fixed?.split(',').map((key) => key.trim()) ?? [];
+	for (const key of fixed) if (!choosable.includes(key)) issues.push({ code: 'front-value', path: `${file}:1`, expected: choosable, received: key });
+	style.fixed = fixed;
 	for (const [key, allowed] of Object.entries(words)) {
 		const text = front[key] ?? '';
 		if ((allowed as readonly string[]).includes(text)) style[key] = text;

@@ -15,6 +15,8 @@ export interface Asker {
 /** One person in one class. */
 export interface Membership {
 	readonly classId: string;
+	/** The slug of the lesson that the class is held on. */
+	readonly lesson: string;
 	readonly memberId: string;
 	readonly role: MemberRole;
 	readonly status: 'asked' | 'admitted' | 'removed';

@@ -29,6 +29,8 @@ export interface ClassForm {
 	readonly lastDay: string;
 	readonly seats: number;
 	readonly rules: unknown;
+	/** The least allowances that the lesson can be sewn with. */
+	readonly needs?: ClassRules['allowances'];
 }
 
 export interface JoinCode {
@@ -51,7 +53,7 @@ const isDay = (text: string): boolean =>
 function checkForm(form: ClassForm, lessons: readonly string[]): Result<Omit<Class, 'id'>> {
 	const issues: Issue[] = [];
 	const title = checkName(form.title, 'title', 80);
-	const rules = checkRules(form.rules);
+	const rules = checkRules(form.rules, form.needs);
 	if (!title.ok) issues.push(...title.issues);
 	if (!rules.ok) issues.push(...rules.issues);
 	if (!lessons.includes(form.lesson)) issues.push({ code: 'not-a-lesson', path: 'lesson', expected: lessons, received: form.lesson });
@@ -102,7 +104,7 @@ export async function classesOf(sql: Query, asker: Asker): Promise<readonly { re
 		where m.person_id = ${asker.person.id} and m.status <> 'removed' order by c.first_day desc, c.made_at desc`;
 	return rows.map((row) => ({
 		class: read(row as never),
-		membership: { classId: row.id, memberId: row.member_id, role: row.role as MemberRole, status: row.status, name: row.name }
+		membership: { classId: row.id, lesson: row.lesson, memberId: row.member_id, role: row.role as MemberRole, status: row.status, name: row.name }
 	}));
 }
 

@@ -7,6 +7,7 @@ import type { Now } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import { foldSkirt } from '../class/skirt-state.ts';
 import type { StageList } from '../class/where.ts';
+import type { Measurement } from '../drafting/body.ts';
 import type { Result } from '../drafting/result.ts';
 import type { Asker } from './asker.ts';
 import { newJoinCode, openClass } from './class.ts';
@@ -36,7 +37,7 @@ interface Scene {
 	readonly name: string;
 	readonly unit: Unit;
 	/** As typed, with what each means in mm. */
-	readonly readings: readonly (readonly ['waist' | 'hip' | 'waistToHip' | 'length', typed: string, mm: number])[];
+	readonly readings: readonly (readonly [Measurement, typed: string, mm: number])[];
 	/** Ticks every step before this stage, and this many of its own. */
 	readonly reached?: readonly [stage: string, steps: number];
 	readonly asks?: true;

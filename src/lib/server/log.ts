@@ -1,7 +1,7 @@
 // The log of what people said and did. Append-only; acknowledged after commit.
 import type { Sql } from 'postgres';
 import { checkEvents, highestFromDevice, highestFromServer } from '../class/event-check.ts';
-import type { EventBody, EventKind, LoggedEvent } from '../class/event.ts';
+import type { EventBody, EventKind, LoggedEvent, NewEvent } from '../class/event.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
 import { isId, notFound, type Asker, type Query } from './asker.ts';
 import { requireMay } from './member.ts';
@@ -9,16 +9,24 @@ import { requireMay } from './member.ts';
 /** What a teacher or a helper may say in a learner's log. Clearing and returning have a door of their own (review.ts). */
 const staffKinds: readonly EventKind[] = ['helped'];
 
+export interface Keeping {
+	/** By whom the counters were: the server's own may go higher, so that a device can't shut it out. */
+	readonly counted?: 'on her device' | 'here';
+	/** Whether they fit her class, asked once they are known to be events. */
+	readonly fits?: (events: readonly NewEvent[]) => Promise<Result<unknown>>;
+}
+
 /**
  * Keeps events in a member's log, all or none, and says which it has. A repeat is harmless. One statement: it inserts
  * only if the asker is that member, or only answers a hand in a class she helps in; so nobody can write another's.
- * `counted`: by whom their counters were; the server's own may go higher, so that a device can't shut it out.
  */
 export async function appendEvents(
-	sql: Query, asker: Asker, memberId: string, events: unknown, counted: 'on her device' | 'here' = 'on her device'
+	sql: Query, asker: Asker, memberId: string, events: unknown, { counted, fits }: Keeping = {}
 ): Promise<Result<{ readonly kept: readonly string[] }>> {
 	const checked = checkEvents(events, counted === 'here' ? highestFromServer : highestFromDevice);
 	if (!checked.ok) return checked;
+	const fitting = await fits?.(checked.value);
+	if (fitting && !fitting.ok) return fitting;
 	if (!isId(memberId)) return notFound();
 	const rows = checked.value.map(({ id, device, counter, body: { kind, ...body } }) => ({ id, device, counter, kind, body }));
 	const staff = checked.value.every(({ body }) => staffKinds.includes(body.kind));

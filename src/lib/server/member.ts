@@ -7,7 +7,7 @@ import { drawLetters } from './digest.ts';
 import { checkName } from './name.ts';
 import { makePerson, type Person } from './person.ts';
 
-export interface Member extends Membership {
+export interface Member extends Omit<Membership, 'lesson'> {
 	/** Milliseconds since 1970. */
 	readonly askedAt: number;
 	readonly hasCard: boolean;
@@ -17,8 +17,9 @@ export interface Member extends Membership {
 export async function membershipOf(sql: Query, asker: Asker, classId: string): Promise<Membership | null> {
 	if (!isId(classId)) return null;
 	const [row] = await sql`
-		select id, role, status, name from members where class_id = ${classId} and person_id = ${asker.person.id}`;
-	return row ? { classId, memberId: row.id, role: row.role, status: row.status, name: row.name } : null;
+		select m.id, m.role, m.status, m.name, c.lesson from members m join classes c on c.id = m.class_id
+		where m.class_id = ${classId} and m.person_id = ${asker.person.id}`;
+	return row ? { classId, lesson: row.lesson, memberId: row.id, role: row.role, status: row.status, name: row.name } : null;
 }
 
 /** Refuses as if the class weren't there, unless the asker may do this in it. */
@@ -53,7 +54,7 @@ export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: st
 	if (!name.ok) return name;
 	return sql.begin(async (sql): Promise<Result<Joined>> => {
 		const [found] = await sql`
-			select id, seats from classes where join_code = ${plainCode(typed.code)} and join_code_expires_at > now() for update`;
+			select id, lesson, seats from classes where join_code = ${plainCode(typed.code)} and join_code_expires_at > now() for update`;
 		if (!found) return refuse({ code: 'code-unknown', path: 'code', received: typed.code });
 		const classId: string = found.id;
 
@@ -75,7 +76,7 @@ export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: st
 			values (${drawLetters(10)}, ${classId}, ${person.id}, 'learner', 'asked', ${name.value})
 			on conflict (class_id, person_id) do update set role = 'learner', status = 'asked', name = excluded.name, asked_at = now()
 			returning id`;
-		return ok({ person, membership: { classId, memberId: row!.id, role: 'learner', status: 'asked', name: name.value } });
+		return ok({ person, membership: { classId, lesson: found.lesson, memberId: row!.id, role: 'learner', status: 'asked', name: name.value } });
 	});
 }
 

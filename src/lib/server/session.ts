@@ -33,14 +33,15 @@ function adapter(sql: Query, life: Life, classId: string | null): Adapter {
 	return {
 		async getSessionAndUser(id) {
 			const [row] = await sql`
-				select s.person_id, s.card_id, s.idle_until, p.name, p.can_teach, m.id as member_id, m.role, m.status, m.name as member_name
+				select s.person_id, s.card_id, s.idle_until, p.name, p.can_teach, m.id as member_id, m.role, m.status, m.name as member_name, c.lesson
 				from sessions s
 				join people p on p.id = s.person_id
 				left join members m on m.person_id = p.id and m.class_id = ${classId}
+				left join classes c on c.id = m.class_id
 				where s.digest = ${sha256(id)} and s.ends_at > now()`;
 			if (!row) return [null, null];
 			const membership = row.member_id === null ? null
-				: { classId: classId!, memberId: row.member_id, role: row.role, status: row.status, name: row.member_name };
+				: { classId: classId!, lesson: row.lesson, memberId: row.member_id, role: row.role, status: row.status, name: row.member_name };
 			return [
 				{ id, userId: row.person_id, expiresAt: row.idle_until, attributes: { cardId: row.card_id } },
 				{ id: row.person_id, attributes: { name: row.name, canTeach: row.can_teach, membership } }

@@ -5,6 +5,9 @@ import type { Unit } from '../class/event.ts';
 
 export type Echo = { readonly mm: number; readonly text: string } | { readonly issue: Issue } | null;
 
+/** Allowances and tolerances, mm: an eighth of an inch is too much of them to be rounded away. */
+const small = 20;
+
 /** Null while the field is empty. A length finer than the marks of a tape is read back as it was meant, not rounded. */
 export function echoOf(text: string, unit: Unit): Echo {
 	if (text.trim() === '') return null;
@@ -14,7 +17,7 @@ export function echoOf(text: string, unit: Unit): Echo {
 	const own = typed === 'm' ? 'cm' : typed;
 	const read = formatLength(mm, own, { step: fine(mm, own) });
 	const otherUnit = own === 'in' || (own === 'mm' && unit !== 'in') ? 'cm' : 'in';
-	const other = formatLength(mm, otherUnit);
+	const other = formatLength(mm, otherUnit, otherUnit === 'in' && mm < small ? { step: 1 / 16 } : {});
 	return { mm, text: `${read}, that is ${isNear(other, otherUnit, mm) ? '' : 'about '}${other}` };
 }
 

@@ -4,14 +4,14 @@ import { defaultRules } from '$lib/class/gate.ts';
 import type { ClassRules } from '$lib/class/rules.ts';
 import { formatLength, parseLength } from '$lib/drafting/length.ts';
 import type { Issue } from '$lib/drafting/result.ts';
+import type { OpenChoice } from '$lib/lesson/open.ts';
 
 export const lengthPaths = [
 	'allowances.waist', 'allowances.seam', 'allowances.hem',
 	'tolerances.readings', 'tolerances.waistWalk', 'tolerances.bandSeam', 'tolerances.hemLevel'
 ] as const;
 export type LengthPath = (typeof lengthPaths)[number];
-const openChoices = ['share', 'waistEase', 'bandDepth', 'hemFinish'] as const;
-export type OpenChoice = (typeof openChoices)[number];
+const openChoices: readonly OpenChoice[] = ['share', 'waistEase', 'bandDepth', 'hemFinish'];
 
 /** As typed: nothing here is ever changed by a refusal. */
 export interface TypedRules {

@@ -16,10 +16,11 @@ interface Said {
 async function keep(session: string, events: readonly Said[]): Promise<readonly string[]> {
 	const digest = createHash('sha256').update(session).digest();
 	const [asker] = await sql`
-		select s.person_id, s.card_id, s.idle_until, p.name, p.can_teach, m.id as member_id, m.role, m.status, m.name as member_name
+		select s.person_id, s.card_id, s.idle_until, p.name, p.can_teach, m.id as member_id, m.role, m.status, m.name as member_name, c.lesson
 		from sessions s
 		join people p on p.id = s.person_id
 		left join members m on m.person_id = p.id and m.class_id = ${classId}
+		left join classes c on c.id = m.class_id
 		where s.digest = ${digest} and s.ends_at > now()`;
 	const person = asker!.person_id as string;
 	const rows = events.map(({ id, device, counter, body: { kind, ...body } }) => ({ id, device, counter, kind, body }));

@@ -1,7 +1,6 @@
-// The waist's curve: how it is clipped, what a rounded radius does to it, and whether a panel has room round itself.
+// The waist's curve: how it is clipped, and what a rounded radius does to it. A panel that laps itself is refused (cuttable.ts).
 import type { Check } from '../check.ts';
 import type { Drafted } from '../draft.ts';
-import { cutAngle } from '../figures.ts';
 import { rulerMark, waistMoves } from '../ruler.ts';
 
 /** Clipped every 15 mm to 2 mm from the staystitching, which lies 2 to 3 mm from the stitch line (common practice, no source). */
@@ -9,7 +8,7 @@ const clipEvery = 15;
 const clipStops = 5;
 
 export function waistChecks({ skirt, figures }: Drafted): readonly Check[] {
-	const { waistClip, waistSeamGirth, panelAngle, cutWaistRadius, waistRadius, sweepAngle } = figures;
+	const { waistClip, waistSeamGirth, waistRadius, sweepAngle } = figures;
 	const checks: Check[] = [];
 	const depth = skirt.allowances.waist - clipStops;
 	if (depth > 0) {
@@ -20,7 +19,5 @@ export function waistChecks({ skirt, figures }: Drafted): readonly Check[] {
 	const mark = rulerMark(waistRadius, 'mm');
 	const cost = { waistRadius, marked: mark.mm, off: mark.off, waistMoves: waistMoves(mark, sweepAngle), perMillimetre: sweepAngle };
 	checks.push({ code: 'rounding-cost', severity: 'note', figures: cost, waysOut: [] });
-	const angle = cutAngle(panelAngle, cutWaistRadius, skirt.allowances.seam);
-	checks.push({ code: 'panel-lap', severity: 'good', figures: { cutAngle: angle, left: 2 * Math.PI - angle }, waysOut: [] });
 	return checks;
 }

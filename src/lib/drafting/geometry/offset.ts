@@ -1,44 +1,54 @@
 // The cut line: every edge of a stitch line moved outwards by its own allowance, joined where the moved edges meet.
 import { foot, lineThrough, meetings, type Carrier } from './carrier.ts';
+import { crossesItself, touching, wayAt } from './crossing.ts';
+import { stretches, type Stretch } from './measure.ts';
 import type { Edge, Outline } from './outline.ts';
-import { add, distance, scale, subtract, type Point } from './point.ts';
+import { add, cross, distance, dot, scale, subtract, type Point } from './point.ts';
+
+/** mm by which two neighbours that run on into each other may part when both are moved: `touching` times a wide allowance. */
+const alike = 1e-4;
 
 /**
  * Moves each edge of a counterclockwise outline outwards by `allowance(edge)` mm and joins neighbours at the point where
- * the moved edges, carried on, meet nearest to the old corner. A line stays parallel, an arc keeps its centre and is
- * carried through the allowance. Null where two moved edges don't meet: there is no room for the allowance.
+ * the moved edges, carried on, meet nearest to the old corner (a mitre). A line stays parallel, an arc keeps its centre and
+ * is carried through the allowance; neighbours that run on into each other still do. Null where there is no room for the
+ * allowance: two moved edges don't meet, an edge would vanish between its neighbours, or the cut line would cross itself.
  */
 export function offset(outline: Outline, allowance: (edge: Edge) => number): Outline | null {
-	const { edges } = outline;
+	const old = stretches(outline);
 	const carriers: Carrier[] = [];
-	let from = outline.start;
-	for (const edge of edges) {
-		const moved = carrier(from, edge, allowance(edge));
+	for (const stretch of old) {
+		const moved = carrier(stretch, allowance(stretch.edge));
 		if (!moved) return null;
 		carriers.push(moved);
-		from = edge.end;
 	}
 	const corners: Point[] = [];
-	for (let i = 0; i < edges.length; i++) {
-		const corner = meet(carriers[i]!, carriers[(i + 1) % edges.length]!, edges[i]!.end);
+	for (let i = 0; i < old.length; i++) {
+		const next = (i + 1) % old.length;
+		const corner = meet(old[i]!, old[next]!, carriers[i]!, carriers[next]!);
 		if (!corner) return null;
 		corners.push(corner);
 	}
-	const start = corners[edges.length - 1]!;
-	from = outline.start;
-	return {
-		start,
-		edges: edges.map((edge, i) => {
-			const [cutFrom, end] = [i === 0 ? start : corners[i - 1]!, corners[i]!];
-			// The arc turns on at its end and begins earlier at its start, each by less than half a turn.
-			const turn = edge.centre ? edge.turn + between(edge.end, end, edge.centre) - between(from, cutFrom, edge.centre) : 0;
-			from = edge.end;
-			return { ...edge, end, turn };
-		})
-	};
+	const start = corners.at(-1)!;
+	const edges: Edge[] = [];
+	for (let i = 0; i < old.length; i++) {
+		const moved = between(old[i]!, i === 0 ? start : corners[i - 1]!, corners[i]!);
+		if (!moved) return null;
+		edges.push(moved);
+	}
+	const cut = { start, edges };
+	return crossesItself(cut) ? null : cut;
 }
 
-function carrier(from: Point, edge: Edge, by: number): Carrier | null {
+/** The moved edge between its new corners; null if it would run backwards. */
+function between({ from, edge }: Stretch, start: Point, end: Point): Edge | null {
+	if (!edge.centre) return dot(subtract(end, start), subtract(edge.end, from)) > 0 ? { ...edge, end } : null;
+	// The arc turns on at its end and begins earlier at its start, each by less than half a turn.
+	const turn = edge.turn + angle(edge.end, end, edge.centre) - angle(from, start, edge.centre);
+	return turn * edge.turn > 0 ? { ...edge, end, turn } : null;
+}
+
+function carrier({ from, edge }: Stretch, by: number): Carrier | null {
 	if (edge.centre) {
 		// Outwards is away from the centre on a counterclockwise arc, towards it on a clockwise one.
 		const radius = distance(from, edge.centre) + Math.sign(edge.turn) * by;
@@ -50,19 +60,21 @@ function carrier(from: Point, edge: Edge, by: number): Carrier | null {
 }
 
 /** The angle from `a` to `b` as seen from `centre`, −π…π. */
-function between(a: Point, b: Point, centre: Point): number {
-	const [ax, ay] = subtract(a, centre);
-	const [bx, by] = subtract(b, centre);
-	return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+function angle(a: Point, b: Point, centre: Point): number {
+	const [from, to] = [subtract(a, centre), subtract(b, centre)];
+	return Math.atan2(cross(from, to), dot(from, to));
 }
 
-/** Where two moved edges meet, nearest to the old corner. */
-function meet(a: Carrier, b: Carrier, near: Point): Point | null {
+/** Where two moved neighbours meet, nearest to the old corner. */
+function meet(before: Stretch, after: Stretch, a: Carrier, b: Carrier): Point | null {
+	const corner = before.edge.end;
+	if (Math.abs(cross(wayAt(before, corner), wayAt(after, corner))) < touching) {
+		// They run on into each other, and so they meet beside the old corner, if they were moved alike.
+		const [besideA, besideB] = [beside(a, corner), beside(b, corner)];
+		return distance(besideA, besideB) < alike ? besideA : null;
+	}
 	const [one, other] = meetings(a, b);
-	if (one) return other && distance(other, near) < distance(one, near) ? other : one;
-	// Do they run on in one line, or on one circle? Then they meet beside the old corner, if they were moved alike.
-	const [besideA, besideB] = [beside(a, near), beside(b, near)];
-	return distance(besideA, besideB) < 1e-9 ? besideA : null;
+	return one ? (other && distance(other, corner) < distance(one, corner) ? other : one) : null;
 }
 
 /** The point of a carrier nearest to `point`. */

@@ -115,11 +115,11 @@ export function zipOpen({ figures }: Draft, unit: Unit): Drawing {
 }
 
 export function liningOpening(draft: Draft, unit: Unit): Drawing {
-	const open = figureOf('liningOpening', draft) ?? 0;
-	return sheet(WIDE, 310, `The lining's back seam is sewn from ${numUnit(open, unit)} below the waist line to the hem. Above it both edges are pressed back, ${small(10, unit)} apart.`, [
+	const open = figureOf('liningOpening', draft);
+	return sheet(WIDE, 310, `The lining's back seam is sewn from ${open === undefined ? 'the end of its opening' : `${numUnit(open, unit)} below the waist line`} to the hem. Above it both edges are pressed back, ${small(10, unit)} apart.`, [
 		...opened(200, 100, 30, 280, 'lining'), goesOn([0, 0], [200, 0]), area(linePath([92, 280], [108, 280], [108, 100], [100, 92], [92, 100]), 'paper', 'edge'),
 		line([100, 92], [100, 0], 'stitch', true), line([0, 254], [92, 254], 'stitch'), line([108, 254], [200, 254], 'stitch'),
-		...measured([92, 292], [108, 292]), words([116, 287], `${small(10, unit)} apart`, 'label'), ...height(216, 254, 92, numUnit(open, unit), 'stays open', 180),
+		...measured([92, 292], [108, 292]), words([116, 287], `${small(10, unit)} apart`, 'label'), ...height(216, 254, 92, numIfKnown(open, unit), 'stays open', 180),
 		words([8, 230], 'lining', 'label'), words([8, 200], 'wrong', 'label', { under: 'side' }), words([54, 64], 'sew', 'labelStrong', { anchor: 'end' }),
 		words([216, 60], 'backstitch at', 'labelStrong', { under: 'the mark' }), line([104, 92], [210, 66], 'fine'),
 		...(draft.skirt.zipAt === 'centreBack' ? [] : [words([216, 16], 'left side', 'label')])

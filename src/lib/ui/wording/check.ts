@@ -54,7 +54,6 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 		const moves = figures.waistMoves ?? 0;
 		return `A radius that is out by 1 mm makes the waist ${(figures.perMillimetre ?? 0).toFixed(1)} mm longer or shorter. Marked to the millimetre, ${Math.abs(moves) < 0.05 ? 'it stays as it is' : `it comes out ${Math.abs(moves).toFixed(1)} mm ${moves > 0 ? 'longer' : 'shorter'}`}.${unit === 'in' ? ' An eighth of an inch is about 3 mm.' : ''}`;
 	},
-	'panel-lap': ({ figures }) => `Each panel can be cut in one piece, with ${Math.round(((figures.left ?? 0) * 180) / Math.PI)}° to spare.`,
 	stride: (check, unit) => good(check)
 		? `Room to step out: ${long(check.figures.hemSweep, unit)} round the hem.`
 		: `A long step needs about ${long(check.figures.needed, unit)} round a hem this long; it has ${long(check.figures.hemSweep, unit)}. Add flare, or leave a slit.`,

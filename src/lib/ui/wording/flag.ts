@@ -1,11 +1,9 @@
 // Why a teacher should look twice, in a sentence without figures: figures come after flags, and only when opened.
 import type { Flag } from '../../class/review.ts';
-import type { Measurement } from '../../drafting/body.ts';
+import { isMeasurement } from '../../drafting/body.ts';
 import { measurementName } from './measurement.ts';
 import { ruleNames } from './rule.ts';
 
-const isMeasurement = (about: string | undefined): about is Measurement =>
-	about === 'waist' || about === 'hip' || about === 'waistToHip' || about === 'length';
 const what = (about: string | undefined): string => (isMeasurement(about) ? measurementName(about) : 'Some');
 
 export function flagSays({ code, about }: Flag): string {

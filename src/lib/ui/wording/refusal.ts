@@ -42,6 +42,12 @@ const says: Readonly<Record<string, string | Says>> = {
 	'gate-count': 'The gate has one to twenty items. Few and critical ones work best.',
 	'gate-id': 'Two items of the gate were mixed up. Load the page again.',
 	'gate-sentence': 'Each item is one sentence of up to 200 characters, in letters that can be shown. Write this one again.',
+	// Asking to be cleared, and ticking
+	'gate-unread': 'Read this line aloud and see that it is true, then tick it.',
+	'second-missing': 'Write the name or initials of the person who read it with you.',
+	'second-unfit': 'Something in this name can’t be shown. Write initials instead.',
+	'second-long': 'Up to 40 characters fit. Initials are enough.',
+	'no-such-step': 'The lesson has no such step. Load the page again and tick it there.',
 	// Reviewing
 	'changed-meanwhile': 'The numbers changed while you were looking. Here are the new ones: look again.',
 	'answered-meanwhile': 'Someone has answered this meanwhile. Here is what was said.',

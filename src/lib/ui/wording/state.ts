@@ -29,6 +29,13 @@ export const reviewToLearner: Readonly<Record<ReviewState, string>> = {
 	differs: 'Your figures are worked out differently since you were cleared. Ask again before you cut.'
 };
 
+/** To the learner once her cloth is cut: asking again would come too late, and the sewing goes on. */
+export const reviewOnceCut = (review: ReviewState): string | null => {
+	if (review === 'void') return 'A number or a rule has changed since your cloth was cut, and the lengths in the steps follow it. Show your teacher before you sew to one.';
+	if (review === 'differs') return 'Your figures are worked out differently since your cloth was cut. Show your teacher before you sew to a length in the steps.';
+	return null;
+};
+
 /**
  * The same, and what ended a clearance: `rules` of the class that have changed since, and whether a number or a choice of
  * hers has (`own`).

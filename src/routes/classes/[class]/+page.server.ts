@@ -28,7 +28,7 @@ export const actions: Actions = {
 		if (!help) return { helped: memberId };
 		const said = await appendEvents(sql, asker, memberId, [{
 			id: randomUUID(), device: `form-${membership.memberId}`, counter: counter + 1, body: { kind: 'helped', ...(help.step !== undefined && { step: help.step }) }
-		}], 'here');
+		}], { counted: 'here' });
 		return said.ok ? { helped: memberId } : fail(400, { issues: said.issues });
 	}
 };

@@ -2,7 +2,8 @@ import { error, fail, redirect } from '@sveltejs/kit';
 import { defaultRules } from '$lib/class/gate.ts';
 import { openClass } from '$lib/server/class.ts';
 import { drawLetters } from '$lib/server/digest.ts';
-import { shelf } from '$lib/ui/lesson/shelf.ts';
+import { fixedChoices } from '$lib/lesson/open.ts';
+import { lessonOf, shelf } from '$lib/ui/lesson/shelf.ts';
 import { allIssues, readRules, typedRules, typeRules } from '../rules-form.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -15,7 +16,7 @@ const lasts = 5 * 7;
 export const load: PageServerLoad = () => {
 	const day = (after: number): string => new Date(Date.now() + after * 86_400_000).toISOString().slice(0, 10);
 	return {
-		lessons: lessons.map(({ slug, title, summary }) => ({ value: slug, label: title, hint: summary })),
+		lessons: lessons.map(({ slug, title, summary, style }) => ({ value: slug, label: title, hint: summary, fixed: fixedChoices(style) })),
 		starts: { title: '', lesson: lessons[0]?.slug ?? '', firstDay: day(0), lastDay: day(lasts), seats: '12', rules: typeRules(defaultRules) },
 		mast: { back: { href: '/classes', label: 'Classes' } }
 	};
@@ -31,7 +32,7 @@ export const actions: Actions = {
 		};
 		const read = readRules(typed.rules);
 		const seats = /^\s*\d{1,9}\s*$/.test(typed.seats) ? Number(typed.seats) : NaN;
-		const opened = await openClass(sql, asker, { ...typed, seats, rules: read.rules }, lessons.map(({ slug }) => slug));
+		const opened = await openClass(sql, asker, { ...typed, seats, rules: read.rules, needs: lessonOf(typed.lesson)?.style.least }, lessons.map(({ slug }) => slug));
 		if (!opened.ok) return fail(400, { issues: allIssues(read.issues, opened.issues), typed });
 		redirect(303, `/classes/${opened.value.id}/people`);
 	}

@@ -1,5 +1,6 @@
 import { error, redirect } from '@sveltejs/kit';
 import { stagesOf } from '$lib/lesson/lesson.ts';
+import { rulesOn } from '$lib/lesson/open.ts';
 import { readOwnLog } from './own-log.server.ts';
 import type { LayoutServerLoad } from './$types';
 
@@ -13,7 +14,7 @@ export const load: LayoutServerLoad = async ({ locals, params }) => {
 	return {
 		root, log,
 		memberId: membership.memberId, name: membership.name,
-		held: { id: held.id, title: held.title, rules: held.rules },
+		held: { id: held.id, title: held.title, rules: rulesOn(lesson.style, held.rules) },
 		lesson: {
 			slug: lesson.slug, title: lesson.title, style: lesson.style, stages: stagesOf(lesson),
 			parts: lesson.parts.map(({ id, title, kind, minutes }) => ({ id, title, kind, minutes }))

@@ -17,14 +17,17 @@ interface Known {
 	readonly returned: string | null;
 	readonly where: Where;
 	readonly stepTitle: string | null;
-	/** Whether the next step is the cutting step, or has been passed. */
+	/** Whether the next step is the cutting step. */
 	readonly atCutting: boolean;
+	/** Whether the cutting step is ticked. */
+	readonly cut: boolean;
 }
 
-export function nextThing({ drafted, review, returned, where, stepTitle, atCutting }: Known): NextThing {
+export function nextThing({ drafted, review, returned, where, stepTitle, atCutting, cut }: Known): NextThing {
 	if (!drafted) return { title: 'Take your measurements', why: 'Two readings of each, then your skirt is drafted from them.', button: 'Measure', to: '/measure' };
 	if (review === 'returned') return { title: returned ?? 'Look again', why: 'Your teacher has looked, and asks for this first.', button: 'Go to my numbers', to: '/measure' };
-	if (review === 'void' || review === 'differs') {
+	// Once it is cut nothing is left to be cleared: the sewing goes on, and her page says below what has changed.
+	if ((review === 'void' || review === 'differs') && !cut) {
 		return { title: 'Ask again before you cut', why: 'Something has changed since you were cleared. The earlier clearing no longer counts.', button: 'Ask to be cleared', to: '/gate' };
 	}
 	if (where.finished) return { title: 'Every step is ticked', why: 'Your skirt is finished. Wear it well.', button: 'Look back at the last stage', to: `/make/${where.last?.stage ?? ''}?whole` };

@@ -5,7 +5,8 @@ import { error } from '@sveltejs/kit';
 import type { EventBody, NewEvent } from '$lib/class/event.ts';
 import { foldSkirt } from '$lib/class/skirt-state.ts';
 import type { Result } from '$lib/drafting/result.ts';
-import { appendEvents, readEvents } from '$lib/server/log.ts';
+import { readEvents } from '$lib/server/log.ts';
+import { keepSaid } from './keep.server.ts';
 
 /** Ids for the events that a page's form may make. */
 export const drawIds = (count: number): readonly string[] => Array.from({ length: count }, () => randomUUID());
@@ -20,5 +21,7 @@ export async function sayInForm(locals: App.Locals, ids: readonly FormDataEntryV
 	const events: readonly NewEvent[] = bodies.map((body, index) => ({
 		id: isUuid(ids[index]) ? ids[index] : randomUUID(), device: `form-${membership.memberId}`, counter: counter + 1 + index, body
 	}));
-	return appendEvents(sql, asker, membership.memberId, events, 'here');
+	const said = await keepSaid(locals, events, 'here');
+	// The form knows its fields by their own names.
+	return said.ok ? said : { ok: false, issues: said.issues.map((issue) => ({ ...issue, path: issue.path.replace(/^\d+\.body\./, '') })) };
 }

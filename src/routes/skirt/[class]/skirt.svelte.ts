@@ -5,7 +5,7 @@ import type { ReviewState } from '$lib/class/review.ts';
 import { foldSkirt, type SkirtState } from '$lib/class/skirt-state.ts';
 import { whereIs, type Where } from '$lib/class/where.ts';
 import { createUnsent, type UnsentQueue } from '$lib/ui/unsent.svelte.ts';
-import { reviewSays } from '$lib/ui/wording/state.ts';
+import { reviewOnceCut, reviewSays } from '$lib/ui/wording/state.ts';
 import type { LayoutData } from './$types';
 
 export interface OwnPage {
@@ -18,6 +18,8 @@ export interface OwnPage {
 	/** That in a sentence, with what has changed. */
 	readonly reviewSays: string;
 	readonly unsent: UnsentQueue;
+	/** Whether her cloth is cut: the step that needs a clearance is ticked. */
+	readonly cut: boolean;
 	/** Whether her numbers are enough to draft from, as the server last said. */
 	readonly drafted: boolean;
 	readonly say: (body: EventBody) => Promise<void>;
@@ -50,11 +52,15 @@ export function setOwnPage(data: () => LayoutData): OwnPage {
 	const events = $derived<readonly LoggedEvent[]>([...log.events, ...here.map((event) => ({ ...event, by: memberId }))]);
 	const state = $derived(foldSkirt(events));
 	const where = $derived(whereIs(data().lesson.stages, state));
+	const cut = $derived(data().lesson.stages.some(({ steps }) => steps.some(({ id, needs }) => needs === 'clearance' && Object.hasOwn(state.ticked, id))));
 	const unit = $derived(state.unit ?? data().held.rules.unit);
 	const waiting = $derived(unsent.pending.filter(({ refused }) => !refused));
 	const changedHere = $derived(waiting.some(({ body }) => cuts.includes(body.kind)));
 	const review = $derived.by((): ReviewState => {
-		if (waiting.some(({ body }) => body.kind === 'ask')) return 'asked';
+		const asking = waiting.findLast(({ body }) => body.kind === 'ask' || body.kind === 'unask');
+		if (asking && state.decision?.kind === 'ask') return 'asked';
+		// Taken back here: what stood before she asked. Whether a clearance of then still holds is the server's to say.
+		if (asking) return state.decision === null ? 'not-asked' : state.decision.kind === 'return' ? 'returned' : 'void';
 		return changedHere && (log.review === 'cleared' || log.review === 'differs') ? 'void' : log.review;
 	});
 	const own: OwnPage = {
@@ -63,7 +69,8 @@ export function setOwnPage(data: () => LayoutData): OwnPage {
 		get unit() { return unit; },
 		get changedHere() { return changedHere; },
 		get review() { return review; },
-		get reviewSays() { return reviewSays(review, log.rules, changedHere || state.changedSince); },
+		get reviewSays() { return (cut && reviewOnceCut(review)) || reviewSays(review, log.rules, changedHere || state.changedSince); },
+		get cut() { return cut; },
 		get drafted() { return log.drafted; },
 		unsent,
 		say: unsent.add,

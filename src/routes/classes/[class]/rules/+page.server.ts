@@ -2,6 +2,7 @@ import { error, fail } from '@sveltejs/kit';
 import { checkRules } from '$lib/class/gate.ts';
 import type { ClassRules } from '$lib/class/rules.ts';
 import type { Issue } from '$lib/drafting/result.ts';
+import { fixedChoices } from '$lib/lesson/open.ts';
 import { changeRules } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { drawLetters } from '$lib/server/digest.ts';
@@ -30,8 +31,8 @@ async function clearedUnder(locals: App.Locals, classId: string): Promise<{ read
 }
 
 export const load: PageServerLoad = async ({ locals, params }) => {
-	const [{ held }, { cleared }] = await Promise.all([readHeld(locals, params.class), clearedUnder(locals, params.class)]);
-	return { rules: typeRules(held.rules), cleared };
+	const [{ held, lesson }, { cleared }] = await Promise.all([readHeld(locals, params.class), clearedUnder(locals, params.class)]);
+	return { rules: typeRules(held.rules), fixed: fixedChoices(lesson.style), cleared };
 };
 
 export const actions: Actions = {
@@ -41,7 +42,8 @@ export const actions: Actions = {
 		const typed = typedRules(form, () => `own-${drawLetters(6)}`);
 		const refuse = (answer: Answer) => fail(400, { typed, ...answer });
 		const read = readRules(typed);
-		const checked = checkRules(read.rules);
+		const { lesson } = await readHeld(locals, params.class);
+		const checked = checkRules(read.rules, lesson.style.least);
 		if (!checked.ok) return refuse({ issues: allIssues(read.issues, checked.issues) });
 		const ends = (await clearedUnder(locals, params.class)).endedBy(checked.value);
 		// She agrees to these names, and to no others that were cleared meanwhile.

@@ -1,4 +1,5 @@
 import { error, fail } from '@sveltejs/kit';
+import { rulesOn } from '$lib/lesson/open.ts';
 import { readClass } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { readEvents } from '$lib/server/log.ts';
@@ -23,7 +24,7 @@ export const actions: Actions = {
 		const typed = typedFrom(form);
 		const { state, own } = skirtDesk(lesson, held.rules, await readEvents(sql, asker, membership.memberId));
 		if (!own.input) return fail(400, { issues: [{ code: 'nothing-to-clear', path: '' }], typed });
-		const choices = choicesFrom(typed, held.rules, state.choices, state.unit ?? held.rules.unit);
+		const choices = choicesFrom(typed, rulesOn(lesson.style, held.rules), state.choices, state.unit ?? held.rules.unit);
 		if (!choices.ok) return fail(400, { issues: choices.issues, typed });
 		const said = await sayInForm(locals, form.getAll('id'), [{ kind: 'choice', choices: choices.value }]);
 		return said.ok ? { said: true } : fail(400, { issues: said.issues, typed });

@@ -10,7 +10,7 @@ export const load: PageServerLoad = async ({ parent }) => {
 };
 
 export const actions: Actions = {
-	async default({ request, locals, params }) {
+	async ask({ request, locals, params }) {
 		if (!locals.asker) error(404);
 		const { rules } = await readClass(locals.sql, locals.asker, params.class);
 		const form = await request.formData();
@@ -19,5 +19,9 @@ export const actions: Actions = {
 		if (!asked.ok) return fail(400, { issues: asked.issues, typed });
 		const said = await sayInForm(locals, form.getAll('id'), [asked.value]);
 		return said.ok ? { asked: true } : fail(400, { issues: said.issues, typed });
+	},
+	async unask({ request, locals }) {
+		const said = await sayInForm(locals, (await request.formData()).getAll('id'), [{ kind: 'unask' }]);
+		return said.ok ? { asked: false } : fail(400, { issues: said.issues });
 	}
 };

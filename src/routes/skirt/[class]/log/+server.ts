@@ -1,17 +1,21 @@
-import { error, json } from '@sveltejs/kit';
-import { appendEvents } from '$lib/server/log.ts';
+import { json } from '@sveltejs/kit';
+import type { Issue } from '$lib/drafting/result.ts';
 import { readJson } from '$lib/server/request.ts';
+import { issueSentence } from '$lib/ui/wording/issue.ts';
+import { keepSaid } from '../keep.server.ts';
 import { readOwnLog } from '../own-log.server.ts';
 import type { RequestHandler } from './$types';
 
-/** Takes a device's events: `{events}` → `{kept: ids}`, after commit. */
-export const POST: RequestHandler = async ({ request, locals: { sql, asker, membership } }) => {
-	if (!asker || !membership) error(404);
+/** Lengths come with their own unit in an event; what is said about them is in centimetres. */
+const inWords = (issue: Issue) => ({ ...issue, says: issueSentence(issue, 'cm') });
+
+/** Takes a device's events: `{events}` → `{kept: ids}`, after commit; or `{issues}`, each with its sentence, and keeps none. */
+export const POST: RequestHandler = async ({ request, locals }) => {
 	const body = await readJson(request);
-	if (!body.ok) return json({ issues: body.issues }, { status: body.issues[0]?.code === 'body-large' ? 413 : 400 });
+	if (!body.ok) return json({ issues: body.issues.map(inWords) }, { status: body.issues[0]?.code === 'body-large' ? 413 : 400 });
 	const events = body.value !== null && typeof body.value === 'object' && 'events' in body.value ? body.value.events : undefined;
-	const said = await appendEvents(sql, asker, membership.memberId, events);
-	return said.ok ? json(said.value) : json({ issues: said.issues }, { status: 400 });
+	const said = await keepSaid(locals, events, 'on her device');
+	return said.ok ? json(said.value) : json({ issues: said.issues.map(inWords) }, { status: 400 });
 };
 
 /** The log as it stands now: `{events, review, drafted, rules}`. */

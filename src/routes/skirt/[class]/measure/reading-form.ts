@@ -1,7 +1,7 @@
 // What a measuring form says, checked the same way in the browser and on the server.
 import type { EventBody, Route } from '$lib/class/event.ts';
 import type { SkirtState } from '$lib/class/skirt-state.ts';
-import type { Measurement } from '$lib/drafting/body.ts';
+import { measurementOrder, type Measurement } from '$lib/drafting/body.ts';
 import { parseLength, type Unit } from '$lib/drafting/length.ts';
 import { askAbout, checkMeasurement, type Question } from '$lib/drafting/measurement.ts';
 import { agree } from '$lib/drafting/reading.ts';
@@ -11,7 +11,6 @@ export const routes: readonly { readonly value: Route; readonly label: string }[
 	{ value: 'self', label: 'by myself' }, { value: 'home', label: 'at home' }, { value: 'partner', label: 'with a partner' },
 	{ value: 'teacher', label: 'with the teacher' }, { value: 'skirt-that-fits', label: 'from a skirt that fits' }
 ];
-export const isMeasurement = (text: string): text is Measurement => ['waist', 'hip', 'waistToHip', 'length'].includes(text);
 const isRoute = (text: string): text is Route => routes.some(({ value }) => value === text);
 
 /** As typed: nothing here is ever changed by a refusal. */
@@ -26,8 +25,22 @@ export interface TypedReadings {
 export type ReadReadings =
 	| { readonly kind: 'taken'; readonly bodies: readonly EventBody[] }
 	| { readonly kind: 'refused'; readonly issues: readonly Issue[] }
-	/** Worth asking about first. `field` is the one asked about. */
-	| { readonly kind: 'asks'; readonly asks: readonly { readonly field: 'first' | 'second'; readonly typed: string; readonly question: Question }[] };
+	/** Worth asking about first. */
+	| { readonly kind: 'asks'; readonly asks: readonly Asked[] };
+
+export interface Asked {
+	/** The one asked about. */
+	readonly field: 'first' | 'second';
+	readonly typed: string;
+	readonly question: Question;
+}
+
+/** What is asked about both readings in the same words is asked once, and answered for both. */
+export function askedTogether(asks: readonly Asked[]): readonly (readonly Asked[])[] {
+	const together = new Map<Question['code'], Asked[]>();
+	for (const asked of asks) together.set(asked.question.code, [...(together.get(asked.question.code) ?? []), asked]);
+	return [...together.values()];
+}
 
 export const typedReadings = (form: FormData): TypedReadings => {
 	const text = (key: string): string => (typeof form.get(key) === 'string' ? String(form.get(key)) : '');
@@ -38,7 +51,7 @@ export const typedReadings = (form: FormData): TypedReadings => {
 export function readReadings(typed: TypedReadings, measurement: Measurement, unit: 'cm' | 'in', state: SkirtState): ReadReadings {
 	const issues: Issue[] = [];
 	const bodies: Extract<EventBody, { kind: 'reading' }>[] = [];
-	const asks: { field: 'first' | 'second'; typed: string; question: Question }[] = [];
+	const asks: Asked[] = [];
 	const route: Route = isRoute(typed.route) ? typed.route : 'self';
 	const earlier = (state.readings[measurement] ?? []).map(({ mm }) => mm);
 	const others = usedLengths(state);
@@ -68,7 +81,7 @@ export function readReadings(typed: TypedReadings, measurement: Measurement, uni
 /** The other measurements as they stand: agreed, or at least the newest reading. mm */
 function usedLengths(state: SkirtState): Readonly<Partial<Record<Measurement, number>>> {
 	const used: Partial<Record<Measurement, number>> = {};
-	for (const measurement of ['waist', 'hip', 'waistToHip', 'length'] as const) {
+	for (const measurement of measurementOrder) {
 		const readings = state.readings[measurement] ?? [];
 		const mm = agree(readings, Infinity).used ?? readings.at(-1)?.mm;
 		if (mm !== undefined) used[measurement] = mm;

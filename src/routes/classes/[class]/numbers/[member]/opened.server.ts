@@ -2,12 +2,11 @@
 import { error } from '@sveltejs/kit';
 import type { Flag, ReviewState } from '$lib/class/review.ts';
 import type { Route, Unit } from '$lib/class/event.ts';
-import type { Measurement } from '$lib/drafting/body.ts';
+import { measurementOrder, type Measurement } from '$lib/drafting/body.ts';
 import type { Check } from '$lib/drafting/check.ts';
 import type { Piece } from '$lib/drafting/piece.ts';
 import type { Issue } from '$lib/drafting/result.ts';
 import type { Seam } from '$lib/drafting/seam.ts';
-import { measurementOrder } from '$lib/lesson/own-skirt.ts';
 import { workingNames, workingOf, type Working } from '$lib/lesson/working.ts';
 import { sectorDiagram } from '$lib/paper/diagrams/sector.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';

@@ -1,8 +1,9 @@
 import { error, fail, redirect } from '@sveltejs/kit';
 import { foldSkirt } from '$lib/class/skirt-state.ts';
+import { isMeasurement } from '$lib/drafting/body.ts';
 import { readEvents } from '$lib/server/log.ts';
 import { drawIds, sayInForm } from '../../said.server.ts';
-import { isMeasurement, readReadings, typedReadings } from '../reading-form.ts';
+import { readReadings, typedReadings } from '../reading-form.ts';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = async ({ params, parent }) => {

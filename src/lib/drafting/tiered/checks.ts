@@ -1,0 +1,151 @@
+// What a draft in tiers tells back. Limits and their sources stand beside their constants.
+import type { Check, CheckCode, WayOut } from '../check.ts';
+import { slack } from '../checks/slack.ts';
+import { strideNeeds } from '../checks/stride.ts';
+import { shopZips, topStop, zipFor } from '../opening.ts';
+import type { Seam } from '../seam.ts';
+import type { Drafted } from './draft.ts';
+import { numbers } from './figures.ts';
+import { takeWay } from './way.ts';
+import { tieredObstacles } from './cuttable.ts';
+import type { ClothWeight, TieredSkirt } from './skirt.ts';
+
+/** Codes that only this style has; the others are those of every skirt. */
+export const tieredCodes = ['gathers-dense', 'tier-sum', 'casing-depth', 'elastic-stretch', 'elastic-passes-hip', 'hip-cannot-pass'] as const;
+export type TieredCheck = Omit<Check, 'code'> & { readonly code: CheckCode | (typeof tieredCodes)[number] };
+
+/** The most gathering that a cloth lies well under, whole edge over seam (from memory; a gathered sample tells). */
+export const densest: Readonly<Record<ClothWeight, number>> = { light: 3, medium: 2, heavy: 1.5 };
+export const mostRatio = 3;
+/** A casing is this much deeper than its elastic, so that the elastic slides in and doesn't twist (common practice, no source). mm */
+export const casingRoom = 3;
+/** Woven elastic stretches to about twice its length (from memory; the packet or a try tells). */
+const elasticStretches = 2;
+/** Seam allowance a zip is sewn to, mm: least as in Nebraska Extension EC73-422 (⅝ in), most common practice, no source. */
+const zipAllowance = { least: 15, most: 25 } as const;
+
+export const tieredChecks = (drafted: Drafted): readonly TieredCheck[] => [
+	...walkChecks(drafted.seams, drafted.skirt.band.kind === 'elastic' ? 'waist to casing' : 'waist to band'),
+	sumCheck(drafted), ...hipChecks(drafted), ...openingChecks(drafted), ...elasticChecks(drafted), ...strideChecks(drafted), ...gathersChecks(drafted),
+	{ code: 'woven-cloth', severity: 'note', figures: {}, waysOut: [] }
+];
+
+/** Ways that still can be cut. */
+const open = (drafted: Drafted, ways: readonly WayOut[]): readonly WayOut[] =>
+	ways.filter((way) => tieredObstacles(drafted.body, takeWay(drafted.skirt, way)).length === 0);
+
+/** Every sewn pair agrees to 0.01 mm, or to the ease its gathers take up. */
+export function walkChecks(seams: readonly Seam[], waist: string): readonly (Check & { readonly code: CheckCode })[] {
+	const differs = ({ lengthA, lengthB, ease }: Seam): number => Math.abs(lengthA - lengthB - ease);
+	const wrong = seams.filter((seam) => differs(seam) > 0.01);
+	const band = seams.find(({ name }) => name === waist)!;
+	const figures = { seams: seams.length, widest: Math.max(...seams.map(differs)) };
+	return [
+		...wrong.map(({ name, lengthA, lengthB, ease }) => ({ code: 'seam-walk', severity: 'stop', about: name, figures: { lengthA, lengthB, ease }, waysOut: [] }) as const),
+		...(wrong.length === 0 ? [{ code: 'seam-walk', severity: 'good', figures, waysOut: [] } as const] : []),
+		{ code: 'band-to-waist', severity: differs(band) > 0.01 ? 'stop' : 'good', figures: { waistSeam: band.lengthA, band: band.lengthB, ease: band.ease }, waysOut: [] }
+	];
+}
+
+function sumCheck({ figures }: Drafted): TieredCheck {
+	const sum = figures.tiers.reduce((total, { length }) => total + length, 0);
+	return { code: 'tier-sum', severity: Math.abs(sum - figures.skirtLength) > 0.01 ? 'stop' : 'good', figures: { sum, skirtLength: figures.skirtLength }, waysOut: [] };
+}
+
+/** More gathers in the first tier, or in the one named, so that a girth of now `girth` becomes `needed`. */
+function ratioWays(skirt: TieredSkirt, girth: number, needed: number, upTo: number): readonly WayOut[] {
+	return numbers(upTo).flatMap((tier): WayOut[] => {
+		const value = (skirt.ratios[tier]! * needed * (1 + 1e-9)) / girth;
+		return value <= mostRatio ? [{ path: `skirt.ratios.${tier}`, value }] : [];
+	});
+}
+
+function hipChecks(drafted: Drafted): readonly TieredCheck[] {
+	const { body: { hip, waistToHip, waist }, skirt, figures } = drafted;
+	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [] }];
+	const checks: TieredCheck[] = waist > hip ? [{ code: 'waist-over-hip', severity: 'note', figures: { waist, hip }, waysOut: [] }] : [];
+	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [] }];
+	if (waistToHip > figures.skirtLength) {
+		return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength: figures.skirtLength }, waysOut: [] }];
+	}
+	const needed = hip + skirt.hipEase;
+	const girthAtHip = figures.girthAtHip!;
+	const rests = { girthAtHip, needed, hip, hipEase: skirt.hipEase, hipDepth: waistToHip, spare: girthAtHip - needed };
+	if (girthAtHip >= needed - slack) return [...checks, { code: 'hip-fit', severity: 'good', figures: rests, waysOut: [] }];
+	// The hip is reached by tiers whose girths follow from one another, so any of their ratios will do.
+	const tier = figures.tiers.find(({ girth }) => girth === girthAtHip)!.tier;
+	const ways = [...ratioWays(skirt, girthAtHip, needed, tier)];
+	if (girthAtHip - hip >= 0) ways.push({ path: 'skirt.hipEase', value: girthAtHip - hip });
+	return [...checks, { code: 'hip-fit', severity: 'stop', figures: rests, waysOut: open(drafted, ways) }];
+}
+
+function openingChecks(drafted: Drafted): readonly TieredCheck[] {
+	const { body, skirt, figures } = drafted;
+	if (body.hip === undefined || skirt.band.kind === 'elastic') return [];
+	const hip = body.hip + skirt.hipEase;
+	const { openingBelowSeam: opening, zipLength, skirtLength, waistSeamGirth } = figures;
+	if (opening <= 0) return [{ code: 'no-opening-needed', severity: 'note', figures: { waistSeamGirth, hip }, waysOut: [] }];
+	const checks: TieredCheck[] = [];
+	const rests = { opening, zipLength, skirtLength, hip };
+	const reach = zipLength + topStop;
+	if (figures.hemSweep < hip - slack) {
+		// No tier is wide enough, so no zip is long enough.
+		const ways = ratioWays(skirt, figures.hemSweep, hip, skirt.tiers);
+		return [{ code: 'hip-cannot-pass', severity: 'stop', figures: { widest: figures.hemSweep, hip }, waysOut: open(drafted, ways) }];
+	}
+	if (opening > skirtLength + slack) checks.push({ code: 'opening-longer-than-skirt', severity: 'stop', figures: rests, waysOut: [] });
+	else if (reach > skirtLength + slack) checks.push({ code: 'zip-longer-than-skirt', severity: 'caution', figures: { ...rests, reach }, waysOut: [] });
+	else if (!zipFor(opening, skirt.zipSeries).inShops) checks.push({ code: 'no-shop-zip', severity: 'caution', figures: { ...rests, longest: shopZips[skirt.zipSeries].at(-1)! }, waysOut: [] });
+	else checks.push({ code: 'opening', severity: 'good', figures: rests, waysOut: [] });
+	return [...checks, zipAllowanceCheck(skirt.allowances.seam)];
+}
+
+/** A way out here only widens or narrows a strip of seam allowance. */
+export function zipAllowanceCheck(seam: number): Check {
+	const { least, most } = zipAllowance;
+	const narrow = seam < least - slack;
+	const severity = narrow ? 'caution' : seam > most + slack ? 'note' : 'good';
+	const waysOut = severity === 'good' ? [] : [{ path: 'skirt.allowances.seam', value: narrow ? least : most }];
+	return { code: 'zip-allowance', severity, figures: { seamAllowance: seam, least, most }, waysOut };
+}
+
+function elasticChecks(drafted: Drafted): readonly TieredCheck[] {
+	const { body, skirt: { band, hipEase }, figures } = drafted;
+	if (band.kind !== 'elastic') return [];
+	const least = band.elastic + casingRoom;
+	const fits = band.depth >= least - slack;
+	const checks: TieredCheck[] = [{
+		code: 'casing-depth', severity: fits ? 'good' : 'stop', figures: { depth: band.depth, elastic: band.elastic, least },
+		waysOut: fits ? [] : open(drafted, [{ path: 'skirt.band.depth', value: least }, ...(band.depth > casingRoom + 5 ? [{ path: 'skirt.band.elastic', value: band.depth - casingRoom }] : [])])
+	}];
+	if (body.hip === undefined) return checks;
+	const needed = body.hip + hipEase;
+	const passes = figures.waistSeamGirth >= needed - slack;
+	checks.push({ code: 'elastic-passes-hip', severity: passes ? 'good' : 'stop', figures: { casing: figures.waistSeamGirth, needed }, waysOut: [] });
+	// How far the elastic itself, cut to `elasticShare` of the waist, has to stretch to go over the hip.
+	const stretch = body.hip / figures.elasticLength!;
+	return [...checks, { code: 'elastic-stretch', severity: stretch > elasticStretches ? 'caution' : 'good', figures: { stretch, most: elasticStretches, elasticLength: figures.elasticLength!, hip: body.hip }, waysOut: [] }];
+}
+
+function strideChecks(drafted: Drafted): readonly TieredCheck[] {
+	const { skirt, figures: { hemSweep } } = drafted;
+	const needed = strideNeeds(skirt.length);
+	if (needed === undefined) return [];
+	if (hemSweep >= needed - slack) return [{ code: 'stride', severity: 'good', figures: { hemSweep, needed }, waysOut: [] }];
+	// The last tier's gathers change nothing above it.
+	const value = (skirt.ratios[skirt.tiers]! * needed * (1 + 1e-9)) / hemSweep;
+	const ways = value <= mostRatio ? [{ path: `skirt.ratios.${skirt.tiers}`, value }] : [];
+	return [{ code: 'stride', severity: 'caution', figures: { hemSweep, needed }, waysOut: open(drafted, ways) }];
+}
+
+/** Each join's cloth, ratio times the seam it is gathered into, against what the cloth lies well under. */
+function gathersChecks(drafted: Drafted): readonly TieredCheck[] {
+	const { skirt, figures } = drafted;
+	const most = densest[skirt.cloth];
+	return figures.tiers.map(({ tier, ratio, gatheredInto, girth, gathered }): TieredCheck => {
+		const rests = { tier, ratio, most, join: gatheredInto, girth, gathered };
+		const dense = ratio > most + 1e-9;
+		const ways = dense ? open(drafted, [{ path: `skirt.ratios.${tier}`, value: most }]) : [];
+		return { code: 'gathers-dense', severity: dense ? 'caution' : 'good', about: `tier ${tier}`, figures: rests, waysOut: ways };
+	});
+}

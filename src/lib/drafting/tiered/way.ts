@@ -1,0 +1,14 @@
+// Taking a way out of any style's checked choices: the choice at its path changed, the rest as it was.
+import type { WayOut } from '../check.ts';
+
+export function takeWay<Choices extends object>(skirt: Choices, way: WayOut): Choices {
+	const [root, ...keys] = way.path.split('.');
+	if (root !== 'skirt' || keys.length === 0) throw new Error(`no way out at ${way.path}`);
+	const set = (node: unknown, [key, ...rest]: readonly string[]): unknown => {
+		if (key === undefined) return way.value;
+		if (typeof node !== 'object' || node === null || !(key in node)) throw new Error(`no way out at ${way.path}`);
+		const held: Readonly<Record<string, unknown>> = { ...node };
+		return { ...held, [key]: set(held[key], rest) };
+	};
+	return set(skirt, keys) as Choices;
+}
