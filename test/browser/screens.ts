@@ -37,7 +37,7 @@ export const screens: readonly Screens[] = [
 	{
 		who: 'Rosalind',
 		at: [
-			'/', '/account', '/classes', '/classes/new', '/classes/new|Open the class', room, `${room}/numbers`, `${room}/numbers/MEMBER`, `${room}/numbers/MEMBER|Open the figures`, `${room}/people`, `${room}/people/poster`,
+			'/', '/account', '/classes', '/classes/new', '/classes/new|Open the class', room, `${room}/numbers`, `${room}/numbers/MEMBER`, `${room}/numbers/MEMBER|Open the figures`, `${room}/people`, `${room}/change`, `${room}/people/poster`,
 			`${room}/people/MEMBER/card`, `${room}/people/MEMBER/card|Make a new card`, `${room}/rules`
 		]
 	}

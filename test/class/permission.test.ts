@@ -10,6 +10,7 @@ teacher account change: own
 teacher class open: own
 teacher class read: own class
 teacher class join: own class other
+teacher class change: class
 teacher rules read: class
 teacher rules change: class
 teacher code read: class

@@ -63,7 +63,7 @@ onEachServer('what a learner says', (database) => {
 		for (const { says } of bare.issues!) expect(says).toMatch(/^[A-Z].+\.$/);
 		expect((await device({ kind: 'ask', gate: whole, second: '\u200b ' })).issues?.map(({ code }) => code)).toEqual(['second-missing']);
 
-		const left = await form(gate.default as never, [...whole.slice(1).map((id) => ['gate', id] as const), ['second', ' ']]);
+		const left = await form(gate.ask as never, [...whole.slice(1).map((id) => ['gate', id] as const), ['second', ' ']]);
 		expect([left.status, left.data?.issues.map(({ path, code }) => `${path}: ${code}`)]).toEqual([400, [`gate.${whole[0]}: gate-unread`, 'second: second-missing']]);
 		for (const issue of left.data!.issues) expect(issueSentence(issue, 'cm')).toMatch(/^[A-Z].+\.$/);
 		expect((await state()).ask).toBeNull();

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { defaultRules } from '../../src/lib/class/gate.ts';
-import { changeRules, classesOf, openClass, readClass, type ClassForm } from '../../src/lib/server/class.ts';
+import { changeClass, changeRules, classesOf, openClass, readClass, type ClassForm } from '../../src/lib/server/class.ts';
+import { askToJoin, seatsTaken } from '../../src/lib/server/member.ts';
 import { codes, expectNotFound, makeLearner, makeRoom, makeTeacher, value } from './scene.ts';
 import { onEachServer } from './test-database.ts';
 
@@ -43,6 +44,38 @@ onEachServer('classes', (database) => {
 		expect((await readClass(sql, wen.asker, room.classId)).id).toBe(room.classId);
 		for (const asker of [bea.asker, await makeTeacher(sql), (await makeRoom(sql)).teacher]) await expectNotFound(readClass(sql, asker, room.classId));
 		for (const id of ['', '\0', 'nosuchid', '../..']) await expectNotFound(readClass(sql, room.teacher, id));
+	});
+
+	test('title, dates and seats are the teacher’s to change while the class is held; the lesson and the rules stay', async () => {
+		const sql = database();
+		const room = await makeRoom(sql, 1);
+		const wen = await makeLearner(sql, room, 'Wen');
+		const before = await readClass(sql, room.teacher, room.classId);
+		expect(codes(await askToJoin(sql, null, { code: room.code, name: 'Bea' }))).toEqual(['class-full']);
+		const frame = { title: ' Wednesday,  textiles room ', firstDay: '2026-03-04', lastDay: '2026-04-15', seats: 2 };
+		value(await changeClass(sql, room.teacher, room.classId, frame));
+		expect(await readClass(sql, wen.asker, room.classId)).toEqual({ ...before, ...frame, title: 'Wednesday, textiles room' });
+		value(await askToJoin(sql, null, { code: room.code, name: 'Bea' }));
+		// Bea has asked, so two are taken.
+		expect(codes(await changeClass(sql, room.teacher, room.classId, { ...frame, seats: 1 }))).toEqual(['seats-taken']);
+		const wrong = { title: ' ', firstDay: 'soon', lastDay: '2026-02-30', seats: 0.5 };
+		expect(codes(await changeClass(sql, room.teacher, room.classId, wrong))).toEqual(['name-missing', 'not-a-date', 'not-a-date', 'not-a-count']);
+		const jory = await makeLearner(sql, await makeRoom(sql), 'Jory');
+		for (const asker of [wen.asker, jory.asker, await makeTeacher(sql), (await makeRoom(sql)).teacher]) {
+			await expectNotFound(changeClass(sql, asker, room.classId, frame));
+		}
+		expect((await readClass(sql, room.teacher, room.classId)).seats).toBe(2);
+	});
+
+	test('of many who ask while the seats are made fewer, no more get in than there are seats', async () => {
+		const sql = database();
+		const room = await makeRoom(sql, 10);
+		const frame = { title: 'Tuesday', firstDay: '2026-03-03', lastDay: '2026-04-14', seats: 3 };
+		const names = Array.from({ length: 8 }, (_, index) => `Learner ${index}`);
+		const [changed] = await Promise.all([changeClass(sql, room.teacher, room.classId, frame), ...names.map((name) => askToJoin(sql, null, { code: room.code, name }))]);
+		const { seats } = await readClass(sql, room.teacher, room.classId);
+		expect(seats).toBe(changed.ok ? 3 : 10);
+		expect(await seatsTaken(sql, room.classId)).toBeLessThanOrEqual(seats);
 	});
 
 	test('rules are the teacher’s to change, and are checked', async () => {

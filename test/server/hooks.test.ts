@@ -39,6 +39,8 @@ GET /classes/new teaches
 POST /classes/new teaches
 GET /classes/[class] th
 POST /classes/[class] th
+GET /classes/[class]/change t
+POST /classes/[class]/change t
 GET /classes/[class]/numbers t
 GET /classes/[class]/numbers/[member] t
 POST /classes/[class]/numbers/[member] t

@@ -12,8 +12,8 @@ export const actions = {
 	lesson: ['read'],
 	/** Her passphrase, her sessions. */
 	account: ['read', 'change'],
-	/** Own: opening one and listing hers. Class: its table of who is where, without figures. */
-	class: ['open', 'read', 'join'],
+	/** Own: opening one and listing hers. Class: its table of who is where, without figures; changing its title, dates and seats. */
+	class: ['open', 'read', 'join', 'change'],
 	rules: ['read', 'change'],
 	/** The join code and its poster. */
 	code: ['read', 'change'],
@@ -54,7 +54,7 @@ const allowed: Table = {
 	teacher: {
 		...anyone,
 		...ownAccount,
-		class: { open: ['own'], read: ['own', 'class'], join: ['own', 'class', 'other'] },
+		class: { open: ['own'], read: ['own', 'class'], join: ['own', 'class', 'other'], change: ['class'] },
 		rules: { read: ['class'], change: ['class'] },
 		code: { read: ['class'], change: ['class'] },
 		people: { read: ['class'], admit: ['class'], change: ['class'], remove: ['class'] },

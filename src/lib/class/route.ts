@@ -32,6 +32,7 @@ export const routes: Readonly<Record<string, Needs>> = {
 	'/classes': { GET: own({ resource: 'class', action: 'open' }) },
 	'/classes/new': { GET: own({ resource: 'class', action: 'open' }), POST: own({ resource: 'class', action: 'open' }) },
 	'/classes/[class]': { GET: readClass, POST: inClass({ resource: 'help', action: 'answer' }) },
+	'/classes/[class]/change': { GET: inClass({ resource: 'class', action: 'change' }), POST: inClass({ resource: 'class', action: 'change' }) },
 	'/classes/[class]/numbers': { GET: readNumbers },
 	'/classes/[class]/numbers/[member]': { GET: readNumbers, POST: inClass({ resource: 'clearance', action: 'decide' }) },
 	'/classes/[class]/people': { GET: inClass({ resource: 'people', action: 'read' }), POST: inClass({ resource: 'people', action: 'change' }) },

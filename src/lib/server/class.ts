@@ -6,7 +6,7 @@ import { checkRules } from '../class/gate.ts';
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
 import { isId, notFound, type Asker, type Membership, type Query } from './asker.ts';
 import { drawLetters } from './digest.ts';
-import { requireMay } from './member.ts';
+import { requireMay, seatsTaken } from './member.ts';
 import { checkName } from './name.ts';
 
 export interface Class {
@@ -50,24 +50,32 @@ const read = (row: Record<string, never>): Class => ({
 const isDay = (text: string): boolean =>
 	/^2\d{3}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.slice(0, 10) === text;
 
+/** What a class is called, when it is held and for how many: may be changed while it is held. */
+export type ClassFrame = Pick<Class, 'title' | 'firstDay' | 'lastDay' | 'seats'>;
+
+function checkFrame({ title: typed, firstDay, lastDay, seats }: ClassFrame): Result<ClassFrame> {
+	const issues: Issue[] = [];
+	const title = checkName(typed, 'title', 80);
+	if (!title.ok) issues.push(...title.issues);
+	for (const [path, day] of Object.entries({ firstDay, lastDay })) {
+		if (!isDay(day)) issues.push({ code: 'not-a-date', path, expected: 'YYYY-MM-DD', received: day });
+	}
+	if (isDay(firstDay) && isDay(lastDay) && lastDay < firstDay) {
+		issues.push({ code: 'ends-before-it-begins', path: 'lastDay', expected: firstDay, received: lastDay });
+	}
+	if (!Number.isInteger(seats) || seats < 1 || seats > 100_000) issues.push({ code: 'not-a-count', path: 'seats', expected: '1…100000', received: seats });
+	return title.ok && issues.length === 0 ? ok({ title: title.value, firstDay, lastDay, seats }) : refuse(...issues);
+}
+
 function checkForm(form: ClassForm, lessons: readonly string[]): Result<Omit<Class, 'id'>> {
 	const issues: Issue[] = [];
-	const title = checkName(form.title, 'title', 80);
+	const frame = checkFrame(form);
 	const rules = checkRules(form.rules, form.needs);
-	if (!title.ok) issues.push(...title.issues);
+	if (!frame.ok) issues.push(...frame.issues);
 	if (!rules.ok) issues.push(...rules.issues);
 	if (!lessons.includes(form.lesson)) issues.push({ code: 'not-a-lesson', path: 'lesson', expected: lessons, received: form.lesson });
-	for (const path of ['firstDay', 'lastDay'] as const) {
-		if (!isDay(form[path])) issues.push({ code: 'not-a-date', path, expected: 'YYYY-MM-DD', received: form[path] });
-	}
-	if (isDay(form.firstDay) && isDay(form.lastDay) && form.lastDay < form.firstDay) {
-		issues.push({ code: 'ends-before-it-begins', path: 'lastDay', expected: form.firstDay, received: form.lastDay });
-	}
-	if (!Number.isInteger(form.seats) || form.seats < 1 || form.seats > 100_000) {
-		issues.push({ code: 'not-a-count', path: 'seats', expected: '1…100000', received: form.seats });
-	}
-	if (!title.ok || !rules.ok || issues.length > 0) return refuse(...issues);
-	return ok({ title: title.value, lesson: form.lesson, firstDay: form.firstDay, lastDay: form.lastDay, seats: form.seats, rules: rules.value });
+	if (!frame.ok || !rules.ok || issues.length > 0) return refuse(...issues);
+	return ok({ ...frame.value, lesson: form.lesson, rules: rules.value });
 }
 
 /** Opens a class with the asker as its teacher. `lessons` are the slugs there are. */
@@ -106,6 +114,24 @@ export async function classesOf(sql: Query, asker: Asker): Promise<readonly { re
 		class: read(row as never),
 		membership: { classId: row.id, lesson: row.lesson, memberId: row.member_id, role: row.role as MemberRole, status: row.status, name: row.name }
 	}));
+}
+
+/**
+ * Changes what a class is called, when it is held and for how many. Never fewer seats than are taken (with those who have
+ * asked): they are counted under the same lock as in askToJoin.
+ */
+export async function changeClass(sql: Sql, asker: Asker, classId: string, frame: ClassFrame): Promise<Result<ClassFrame>> {
+	await requireMay(sql, asker, classId, { resource: 'class', action: 'change' });
+	const checked = checkFrame(frame);
+	if (!checked.ok) return checked;
+	const { title, firstDay, lastDay, seats } = checked.value;
+	return sql.begin(async (sql): Promise<Result<ClassFrame>> => {
+		await sql`select from classes where id = ${classId} for update`;
+		const taken = await seatsTaken(sql, classId);
+		if (seats < taken) return refuse({ code: 'seats-taken', path: 'seats', expected: taken, received: seats });
+		await sql`update classes set title = ${title}, first_day = ${firstDay}, last_day = ${lastDay}, seats = ${seats} where id = ${classId}`;
+		return checked;
+	});
 }
 
 export async function changeRules(sql: Query, asker: Asker, classId: string, rules: unknown): Promise<Result<ClassRules>> {

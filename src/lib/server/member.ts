@@ -40,6 +40,13 @@ export async function readInvitation(sql: Query, code: string): Promise<{ readon
 export const plainCode = (typed: string): string =>
 	typed.slice(0, 40).toLowerCase().replace(/o/g, '0').replace(/[il]/g, '1').replace(/[^0-9a-z]/g, '');
 
+/** A seat is taken from the asking on, by everyone but a teacher. */
+export async function seatsTaken(sql: Query, classId: string): Promise<number> {
+	const [held] = await sql`
+		select count(*)::int as seats from members where class_id = ${classId} and role <> 'teacher' and status <> 'removed'`;
+	return held!.seats;
+}
+
 export interface Joined {
 	readonly person: Person;
 	readonly membership: Membership;
@@ -62,9 +69,7 @@ export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: st
 		// Asked already, or in already? Then nothing changes.
 		if (mine && mine.status !== 'removed') return ok({ person: asker.person, membership: mine });
 
-		const [held] = await sql`
-			select count(*)::int as seats from members where class_id = ${classId} and role <> 'teacher' and status <> 'removed'`;
-		if (held!.seats >= found.seats) return refuse({ code: 'class-full', path: 'code', expected: found.seats });
+		if ((await seatsTaken(sql, classId)) >= found.seats) return refuse({ code: 'class-full', path: 'code', expected: found.seats });
 		const [same] = await sql`
 			select from members where class_id = ${classId} and status <> 'removed'
 			and lower(normalize(name, NFKC)) = lower(normalize(${name.value}, NFKC))`;

@@ -26,7 +26,7 @@ test('Each way’s drawing keeps its words apart on any screen, and says every l
 	const random = seeded(11);
 	const met = new Set<OptionCode>();
 	const found = new Set<string>();
-	for (let i = 0; i < 260; i++) {
+	for (let i = 0; i < 120; i++) {
 		const drafted = draftSkirt(i % 2 ? ansurBody(random) : nhanesBody(random), { ...anySkirt(random), lining: { shorterBy: 15 + 30 * random() } });
 		if (!drafted.ok) continue;
 		const draft: Draft = drafted.value;
@@ -39,7 +39,7 @@ test('Each way’s drawing keeps its words apart on any screen, and says every l
 				for (const unit of ['cm', 'in'] as const) {
 					const drawing = rescueDrawing({ draft, readings, found: result.value, option, unit });
 					if (/NaN|undefined|Infinity/.test(JSON.stringify(drawing)) || drawing.alt.length < 40) throw new Error(`${code} ${option.code}: ${drawing.alt}`);
-					for (const width of [288, 358, 490, 700]) for (const clash of clashes(layOut(drawing, width))) found.add(`${option.code}, ${width}, ${unit}: ${clash}`);
+					for (const width of [288, 358, 490, 700]) for (const clash of clashes(layOut(drawing, width))) found.add(`${option.code}, ${width}, ${unit}: ${clash.replace(/[\d./]+/g, '#')}`);
 					for (const shape of drawing.shapes) {
 						if (shape.shape === 'text' && shape.voice === 'figure' && !drawing.alt.includes(shape.text.replace(/ (cm|in|mm)$/, ''))) found.add(`${option.code} doesn’t say ${shape.text}`);
 					}

@@ -128,7 +128,8 @@ test('Taking any way out of a check clears it', () => {
 	}
 	expect([...taken].sort()).toEqual([
 		'casing-depth skirt.band.depth', 'casing-depth skirt.band.elastic', 'gathers-dense skirt.ratios.#', 'hip-cannot-pass skirt.ratios.#',
-		'hip-fit skirt.hipEase', 'hip-fit skirt.ratios.#', 'stride skirt.ratios.#', 'zip-allowance skirt.allowances.seam'
+		'hip-fit skirt.hipEase', 'hip-fit skirt.ratios.#', 'opening-longer-than-skirt skirt.ratios.#', 'stride skirt.ratios.#', 'zip-allowance skirt.allowances.seam',
+		'zip-longer-than-skirt skirt.ratios.#'
 	]);
 });
 

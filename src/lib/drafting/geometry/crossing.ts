@@ -78,5 +78,6 @@ function on({ from, edge }: Stretch, point: Point): boolean {
 	return gone <= Math.abs(edge.turn) + slack / radius || gone >= round - slack / radius;
 }
 
-const carrierOf = ({ from, edge }: Stretch): Carrier =>
+/** What an edge lies on. */
+export const carrierOf = ({ from, edge }: Stretch): Carrier =>
 	edge.centre ? { centre: edge.centre, radius: distance(from, edge.centre) } : lineThrough(from, edge.end);

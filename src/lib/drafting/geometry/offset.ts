@@ -40,15 +40,16 @@ export function offset(outline: Outline, allowance: (edge: Edge) => number): Out
 	return crossesItself(cut) ? null : cut;
 }
 
-/** The moved edge between its new corners; null if it would run backwards. */
-function between({ from, edge }: Stretch, start: Point, end: Point): Edge | null {
+/** An edge, moved, between its new corners; null if it would run backwards. */
+export function between({ from, edge }: Stretch, start: Point, end: Point): Edge | null {
 	if (!edge.centre) return dot(subtract(end, start), subtract(edge.end, from)) > 0 ? { ...edge, end } : null;
 	// The arc turns on at its end and begins earlier at its start, each by less than half a turn.
 	const turn = edge.turn + angle(edge.end, end, edge.centre) - angle(from, start, edge.centre);
 	return turn * edge.turn > 0 ? { ...edge, end, turn } : null;
 }
 
-function carrier({ from, edge }: Stretch, by: number): Carrier | null {
+/** What an edge lies on once it is moved outwards; null where an arc has no radius left. */
+export function carrier({ from, edge }: Stretch, by: number): Carrier | null {
 	if (edge.centre) {
 		// Outwards is away from the centre on a counterclockwise arc, towards it on a clockwise one.
 		const radius = distance(from, edge.centre) + Math.sign(edge.turn) * by;
@@ -60,7 +61,7 @@ function carrier({ from, edge }: Stretch, by: number): Carrier | null {
 }
 
 /** The angle from `a` to `b` as seen from `centre`, −π…π. */
-function angle(a: Point, b: Point, centre: Point): number {
+export function angle(a: Point, b: Point, centre: Point): number {
 	const [from, to] = [subtract(a, centre), subtract(b, centre)];
 	return Math.atan2(cross(from, to), dot(from, to));
 }

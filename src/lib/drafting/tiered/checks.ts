@@ -2,13 +2,14 @@
 import type { Check, CheckCode, WayOut } from '../check.ts';
 import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
-import { shopZips, topStop, zipFor } from '../opening.ts';
+import { topStop, zipFor } from '../opening.ts';
 import type { Seam } from '../seam.ts';
-import type { Drafted } from './draft.ts';
-import { numbers } from './figures.ts';
-import { takeWay } from './way.ts';
 import { tieredObstacles } from './cuttable.ts';
+import type { Drafted } from './draft.ts';
+import { numbers, tieredFigures } from './figures.ts';
+import { takeWay } from './way.ts';
 import type { ClothWeight, TieredSkirt } from './skirt.ts';
+import { zipChecks } from './zip.ts';
 
 /** Codes that only this style has; the others are those of every skirt. */
 export const tieredCodes = ['gathers-dense', 'tier-sum', 'casing-depth', 'elastic-stretch', 'elastic-passes-hip', 'hip-cannot-pass'] as const;
@@ -21,8 +22,6 @@ export const mostRatio = 3;
 export const casingRoom = 3;
 /** Woven elastic stretches to about twice its length (from memory; the packet or a try tells). */
 const elasticStretches = 2;
-/** Seam allowance a zip is sewn to, mm: least as in Nebraska Extension EC73-422 (⅝ in), most common practice, no source. */
-const zipAllowance = { least: 15, most: 25 } as const;
 
 export const tieredChecks = (drafted: Drafted): readonly TieredCheck[] => [
 	...walkChecks(drafted.seams, drafted.skirt.band.kind === 'elastic' ? 'waist to casing' : 'waist to band'),
@@ -84,29 +83,22 @@ function openingChecks(drafted: Drafted): readonly TieredCheck[] {
 	if (body.hip === undefined || skirt.band.kind === 'elastic') return [];
 	const hip = body.hip + skirt.hipEase;
 	const { openingBelowSeam: opening, zipLength, skirtLength, waistSeamGirth } = figures;
-	if (opening <= 0) return [{ code: 'no-opening-needed', severity: 'note', figures: { waistSeamGirth, hip }, waysOut: [] }];
-	const checks: TieredCheck[] = [];
-	const rests = { opening, zipLength, skirtLength, hip };
-	const reach = zipLength + topStop;
-	if (figures.hemSweep < hip - slack) {
+	if (opening > 0 && figures.hemSweep < hip - slack) {
 		// No tier is wide enough, so no zip is long enough.
 		const ways = ratioWays(skirt, figures.hemSweep, hip, skirt.tiers);
 		return [{ code: 'hip-cannot-pass', severity: 'stop', figures: { widest: figures.hemSweep, hip }, waysOut: open(drafted, ways) }];
 	}
-	if (opening > skirtLength + slack) checks.push({ code: 'opening-longer-than-skirt', severity: 'stop', figures: rests, waysOut: [] });
-	else if (reach > skirtLength + slack) checks.push({ code: 'zip-longer-than-skirt', severity: 'caution', figures: { ...rests, reach }, waysOut: [] });
-	else if (!zipFor(opening, skirt.zipSeries).inShops) checks.push({ code: 'no-shop-zip', severity: 'caution', figures: { ...rests, longest: shopZips[skirt.zipSeries].at(-1)! }, waysOut: [] });
-	else checks.push({ code: 'opening', severity: 'good', figures: rests, waysOut: [] });
-	return [...checks, zipAllowanceCheck(skirt.allowances.seam)];
+	const facts = { hip, waistSeamGirth, opening, zipLength, skirtLength, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
+	return zipChecks(facts, () => open(drafted, shorterZips(drafted)));
 }
 
-/** A way out here only widens or narrows a strip of seam allowance. */
-export function zipAllowanceCheck(seam: number): Check {
-	const { least, most } = zipAllowance;
-	const narrow = seam < least - slack;
-	const severity = narrow ? 'caution' : seam > most + slack ? 'note' : 'good';
-	const waysOut = severity === 'good' ? [] : [{ path: 'skirt.allowances.seam', value: narrow ? least : most }];
-	return { code: 'zip-allowance', severity, figures: { seamAllowance: seam, least, most }, waysOut };
+/** More gathers under the band let the hip through a shorter slit. The least of these ratios that does, tried. */
+function shorterZips({ body, skirt }: Drafted): readonly WayOut[] {
+	const way = [1.5, 2, 2.5, mostRatio].filter((ratio) => ratio > skirt.ratios[1]!).map((value): WayOut => ({ path: 'skirt.ratios.1', value })).find((one) => {
+		const { openingBelowSeam, zipLength, skirtLength } = tieredFigures(body, takeWay(skirt, one));
+		return openingBelowSeam <= skirtLength && zipLength + topStop <= skirtLength && zipFor(openingBelowSeam, skirt.zipSeries).inShops;
+	});
+	return way ? [way] : [];
 }
 
 function elasticChecks(drafted: Drafted): readonly TieredCheck[] {

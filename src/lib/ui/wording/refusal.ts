@@ -36,6 +36,7 @@ const says: Readonly<Record<string, string | Says>> = {
 	'not-a-date': 'Write a date from 2000 on, as year-month-day, such as 2026-03-05.',
 	'ends-before-it-begins': 'The last day comes before the first. Change one of them.',
 	'not-a-count': 'Write a whole number from 1 to 100 000, in figures.',
+	'seats-taken': ({ expected }) => `${number(expected)} of the seats are taken, with those who have asked. Write that many or more, or remove someone first.`,
 	'not-a-unit': 'Choose centimetres or inches.',
 	'not-yes-or-no': 'Choose one or the other.',
 	'not-rules': 'The rules did not arrive whole. Send the form again.',

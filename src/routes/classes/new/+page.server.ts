@@ -4,6 +4,7 @@ import { openClass } from '$lib/server/class.ts';
 import { drawLetters } from '$lib/server/digest.ts';
 import { fixedChoices } from '$lib/lesson/open.ts';
 import { lessonOf, shelf } from '$lib/ui/lesson/shelf.ts';
+import { readSeats, typedClass } from '../class-form.ts';
 import { allIssues, readRules, typedRules, typeRules } from '../rules-form.ts';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -26,13 +27,9 @@ export const actions: Actions = {
 	async default({ request, locals: { sql, asker } }) {
 		if (!asker) error(404);
 		const form = await request.formData();
-		const text = (name: string): string => String(form.get(name) ?? '');
-		const typed = {
-			title: text('title'), lesson: text('lesson'), firstDay: text('firstDay'), lastDay: text('lastDay'), seats: text('seats'), rules: typedRules(form, newGateId)
-		};
+		const typed = { ...typedClass(form), lesson: String(form.get('lesson') ?? ''), rules: typedRules(form, newGateId) };
 		const read = readRules(typed.rules);
-		const seats = /^\s*\d{1,9}\s*$/.test(typed.seats) ? Number(typed.seats) : NaN;
-		const opened = await openClass(sql, asker, { ...typed, seats, rules: read.rules, needs: lessonOf(typed.lesson)?.style.least }, lessons.map(({ slug }) => slug));
+		const opened = await openClass(sql, asker, { ...typed, seats: readSeats(typed), rules: read.rules, needs: lessonOf(typed.lesson)?.style.least }, lessons.map(({ slug }) => slug));
 		if (!opened.ok) return fail(400, { issues: allIssues(read.issues, opened.issues), typed });
 		redirect(303, `/classes/${opened.value.id}/people`);
 	}

@@ -30,7 +30,7 @@ export function takenIn(draft: Draft, option: RescueOption, unit: Unit): Drawing
 		...panel([40, 24], [94, 62]),
 		...measured([144, top + 14], [160, top + 14]), words([170, top + 8], waist, 'labelStrong', { under: 'each edge' }),
 		...measured([182, foot - 14], [214, foot - 14]), words([226, foot - 12], hem, 'labelStrong', { under: 'each edge' }),
-		words([120, 240], fromEdge === undefined ? 'waist' : `waist, ${small(fromEdge, unit)}`, 'label', { anchor: 'end' }),
+		words([8, 240], fromEdge === undefined ? 'waist' : `waist, ${small(fromEdge, unit)}`, 'label'),
 		words([216, 150], girth, 'figure', { under: 'waist after it' }), words([120, 12], draft.skirt.panels > 1 ? `${draft.skirt.panels} panels` : 'one panel', 'label', { anchor: 'middle' })
 	]);
 }

@@ -1,5 +1,5 @@
 import { error, fail } from '@sveltejs/kit';
-import { newJoinCode, readJoinCode } from '$lib/server/class.ts';
+import { newJoinCode, readClass, readJoinCode } from '$lib/server/class.ts';
 import { admit, readMembers, remove, setRole, turnAway } from '$lib/server/member.ts';
 import { TABLE } from '../keep-fresh.ts';
 import { fromTheHall, isOnlyHere, joinSheet } from './join-address.server.ts';
@@ -12,8 +12,10 @@ export const load: PageServerLoad = async ({ locals: { sql, asker, membership },
 	depends(TABLE);
 	if (!asker || !membership) error(404);
 	const teaches = membership.role === 'teacher';
-	const [members, code] = await Promise.all([readMembers(sql, asker, params.class), teaches ? readJoinCode(sql, asker, params.class) : null]);
+	const [held, members, code] = await Promise.all([readClass(sql, asker, params.class), readMembers(sql, asker, params.class), teaches ? readJoinCode(sql, asker, params.class) : null]);
 	return {
+		seats: { of: held.seats, taken: members.filter(({ role }) => role !== 'teacher').length },
+		change: `/classes/${params.class}/change`, changed: url.searchParams.has('changed') ? `${held.title}, ${held.firstDay} to ${held.lastDay}` : null,
 		holds, root: `/classes/${params.class}/people`, now: Date.now(),
 		people: members.map(({ memberId, name, role, status, askedAt, hasCard }) => ({ memberId, name, role, status, askedAt, hasCard })),
 		sheet: code && joinSheet(code, url), onlyHere: isOnlyHere(url), elsewhere: teaches ? fromTheHall(url) : []
