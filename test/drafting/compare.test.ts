@@ -5,8 +5,8 @@ import { ansurBody, anySkirt, seeded } from './bodies.ts';
 
 const body = { waist: 690, hip: 960, waistToHip: 200 };
 const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 640, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30 }, hem: 20,
-	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+	style: 'flared', share: 0.5, length: 640, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 20,
+	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
 };
 function compared(skirts: readonly Skirt[], width?: number): readonly Compared[] {
 	const result = compareDrafts(body, skirts, width === undefined ? undefined : { width });
@@ -31,7 +31,7 @@ test('Half and full circle side by side: hem, hem effort and zip as the check va
 });
 
 test('What is otherwise is named by its path, and the first differs from nothing', () => {
-	const [own, other, same] = compared([skirt, { ...skirt, share: 0.75, panels: 2, band: { ...skirt.band, depth: 50 } }, skirt]);
+	const [own, other, same] = compared([skirt, { ...skirt, share: 0.75, panels: 2, band: { kind: 'straight', depth: 50, underlap: 30, sits: 'above' } }, skirt]);
 	expect([own!.chosen, other!.chosen, same!.chosen]).toEqual([[], ['skirt.share', 'skirt.panels', 'skirt.band.depth'], []]);
 	expect([own!.apart, same!.apart]).toEqual([null, { hemSweep: 0, panelArea: 0, clothArea: 0 }]);
 });

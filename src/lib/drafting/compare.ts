@@ -42,7 +42,7 @@ export interface Told {
 	readonly fullness: number;
 	readonly panelArea: number;
 	readonly cloth: ClothNeed;
-	/** For every finish, at the same hem allowance. */
+	/** For a narrow and a turned hem and the one chosen, at the same hem allowance. */
 	readonly hem: readonly HemEffort[];
 	/** The zip to buy; 0 when none is needed, null when no hip is known. */
 	readonly zip: number | null;
@@ -94,8 +94,8 @@ function tell({ figures, skirt, pieces, checks }: Draft, cloth: ClothOnHand | un
 	const { hemSweep, hemRadius, sweepAngle, waistSeamGirth } = figures;
 	return {
 		hemSweep, fullness: hemSweep / waistSeamGirth, panelArea: figures.panelCutArea, cloth: clothNeed(pieces, cloth),
-		hem: finishes.map((finish) => ({ finish, ...hemSurplus(finish, hemRadius, sweepAngle, skirt.hem) })),
-		zip: figures.zipLength ?? null,
+		hem: [...new Set([...finishes, skirt.hemFinish])].map((finish) => ({ finish, ...hemSurplus(finish, hemRadius, sweepAngle, skirt.hem) })),
+		zip: skirt.closure === 'none' ? 0 : figures.zipLength ?? null,
 		checks: (['stop', 'caution'] as const).flatMap((severity) => checks.filter((check) => check.severity === severity))
 	};
 }

@@ -29,9 +29,9 @@ export interface Figures {
 	readonly hemSweep: number;
 	/** What a single turn of the hem has to ease in, whatever the finish. */
 	readonly hemSurplus: number;
-	/** Absent for a faced waist. Of a contour band, along its lower edge. */
-	readonly bandCutLength?: number;
-	readonly bandCutDepth?: number;
+	/** Both 0 for a faced waist, which has no band. Of a contour band, along its lower edge. */
+	readonly bandCutLength: number;
+	readonly bandCutDepth: number;
 	/** Of a contour band's sewn part. */
 	readonly bandAngle?: number;
 	readonly bandTopRadius?: number;

@@ -91,9 +91,9 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 	};
 }
 
-/** A strip folded along its length; a contour band is as long as its lower edge. None for a faced waist. */
+/** A strip folded along its length; a contour band is as long as its lower edge. */
 function bandFigures({ band, allowances }: FlaredSkirt, seam: number): Pick<Figures, 'bandCutLength' | 'bandCutDepth'> {
-	if (band.kind === 'faced') return {};
+	if (band.kind === 'faced') return { bandCutLength: 0, bandCutDepth: 0 };
 	const sides = band.kind === 'contour' ? band.depth : 2 * band.depth;
 	return { bandCutLength: seam + band.underlap + 2 * allowances.seam, bandCutDepth: sides + 2 * allowances.waist };
 }

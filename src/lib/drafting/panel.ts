@@ -82,11 +82,11 @@ export function landmarksOf(places: readonly PanelPlace[]): readonly Landmark[] 
 }
 
 /** The landmark at a place round the waist, if there is one. */
-export const landmarkAt = (place: number, landmarks: readonly Landmark[]): Landmark | undefined =>
+export const landmarkAt = (place: number, landmarks: readonly Landmark[] = quarters): Landmark | undefined =>
 	landmarks.find((mark) => Math.abs(((place - mark.place + 0.5) % 1) - 0.5) < 1e-9);
 
 /** The landmarks strictly between two places, each with its own place in that stretch. */
-export function landmarksBetween(from: number, to: number, landmarks: readonly Landmark[]): readonly { readonly at: number; readonly mark: Landmark }[] {
+export function landmarksBetween(from: number, to: number, landmarks: readonly Landmark[] = quarters): readonly { readonly at: number; readonly mark: Landmark }[] {
 	const found: { at: number; mark: Landmark }[] = [];
 	for (let turn = 0; turn <= 1; turn++) {
 		for (const mark of landmarks) {

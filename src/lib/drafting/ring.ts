@@ -1,6 +1,6 @@
 // A full circle in one piece, pulled on over the hip: a ring of cloth without a seam. Its waist is a hole.
 import type { Outline } from './geometry/outline.ts';
-import { landmarksBetween, landmarksOf } from './panel.ts';
+import { landmarksBetween } from './panel.ts';
 import type { Piece } from './piece.ts';
 
 export interface RingSize {
@@ -28,7 +28,7 @@ export function ringPiece({ waistRadius, hemRadius, waistAllowance, hemAllowance
 		hole: { stitch: circle(inner, waistRadius, -2 * Math.PI), cut: circle(inner, waistRadius - waistAllowance, -2 * Math.PI) },
 		notches: inner !== 'waist' ? [] : [
 			{ edge: 'waist', at: 0, kind: 'double', marks: 'centre back' },
-			...landmarksBetween(0.5, 1.5, landmarksOf([])).map(({ at, mark }) => ({ edge: 'waist', at: 1.5 - at, kind: mark.kind, marks: mark.marks }))
+			...landmarksBetween(0.5, 1.5).map(({ at, mark }) => ({ edge: 'waist', at: 1.5 - at, kind: mark.kind, marks: mark.marks }))
 		]
 	};
 }

@@ -20,6 +20,8 @@ interface Rises {
 export interface StraightBand extends Rises {
 	readonly kind: 'straight';
 }
+/** Of a skirt that isn't a sector: it lies above the waist line. */
+export type PlainBand = Omit<StraightBand, 'sits'>;
 /** Shaped: `lower` is the girth at its lower edge, which is the waist seam; its top edge is waist + ease. */
 export interface ContourBand extends Rises {
 	readonly kind: 'contour';

@@ -5,7 +5,7 @@ import { liningBelowZip, topStop } from '../drafting/opening.ts';
 type Of = (draft: Draft) => number | undefined;
 
 /** Along the selvedge: two hem radii and nothing to spare, or the band where a short skirt's is the longer. */
-const clothLength = ({ figures }: Draft): number => Math.max(2 * figures.cutHemRadius, figures.bandCutLength ?? 0);
+const clothLength = ({ figures }: Draft): number => Math.max(2 * figures.cutHemRadius, figures.bandCutLength);
 const liningCutHemRadius = ({ figures, skirt }: Draft): number | undefined => add(figures.liningHemRadius, skirt.hem);
 /** What isn't there stays so. */
 const add = (mm: number | undefined, more: number): number | undefined => (mm === undefined ? undefined : mm + more);
@@ -58,7 +58,7 @@ export const figures = {
 	cutSkirtLength: ({ figures, skirt }) => skirt.allowances.waist + figures.skirtLength + skirt.hem,
 	clothLength,
 	/** Across the cloth: from the cut centre-back edge to the cut hem at the fold, and beside it the strip for the band. */
-	clothWidth: ({ figures, skirt }) => figures.cutHemRadius + skirt.allowances.seam + (figures.bandCutDepth ?? 0),
+	clothWidth: ({ figures, skirt }) => figures.cutHemRadius + skirt.allowances.seam + figures.bandCutDepth,
 	/** A tenth more: it may shrink by 5 %, and its ends are straightened (common practice, no source). */
 	clothToBuy: (draft) => 1.1 * clothLength(draft),
 	/** The lining is laid as the skirt is, with no band beside it. */

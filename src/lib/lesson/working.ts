@@ -37,7 +37,7 @@ const recipes: Readonly<Record<string, Recipe>> = {
 	hemRadius: { of: 'hem radius', tokens: (l) => [l('waistRadius', 'waist radius'), plus, l('skirtLength', 'length below the band')] },
 	cutHemRadius: { of: 'cut radius at the hem', tokens: (l) => [l('hemRadius', 'hem radius'), plus, l('hemAllowance', 'hem allowance')] },
 	hemSweep: { of: 'round the hem', tokens: (l, { skirt }) => [l('hemRadius', 'hem radius'), times, number(sweepNumber(skirt.share))] },
-	clothLength: { of: 'along the cloth', tokens: (l, { figures: f }) => (2 * f.cutHemRadius < (f.bandCutLength ?? 0) ? [l('bandCutLength', 'band')] : [l('cutHemRadius', 'cut radius at the hem'), times, number('2')]) },
+	clothLength: { of: 'along the cloth', tokens: (l, { figures: f }) => (2 * f.cutHemRadius < f.bandCutLength ? [l('bandCutLength', 'band')] : [l('cutHemRadius', 'cut radius at the hem'), times, number('2')]) },
 	clothWidth: { of: 'across the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), plus, l('seamAllowance', 'back allowance'), plus, l('bandCutDepth', 'band')] },
 	bandCutLength: {
 		of: 'band, cut length',

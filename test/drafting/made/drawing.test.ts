@@ -27,7 +27,7 @@ test('Each way’s drawing keeps its words apart on any screen, and says every l
 	const met = new Set<OptionCode>();
 	const found = new Set<string>();
 	for (let i = 0; i < 120; i++) {
-		const drafted = draftSkirt(i % 2 ? ansurBody(random) : nhanesBody(random), { ...anySkirt(random), lining: { shorterBy: 15 + 30 * random() } });
+		const drafted = draftSkirt(i % 2 ? ansurBody(random) : nhanesBody(random), { ...anySkirt(random), lining: { shorterBy: 15 + 30 * random(), share: null } });
 		if (!drafted.ok) continue;
 		const draft: Draft = drafted.value;
 		for (const code of rescueCodes) {

@@ -139,7 +139,7 @@ test('A lining: 10 mm tight is sewn 3.2 mm deeper; 15 mm long is trimmed by 15 o
 	expect(option('trim-lining', long).figures.trim).toBe(15);
 	expect(option('tuck-lining', long).figures).toMatchObject({ tuck: 7.5, takesUp: 15 });
 	expect(codesOf(long)).not.toContain('leave-lining');
-	expect(option('leave-lining', rescued('lining-long', half, { liningAbove: 18 })).draft!.skirt.lining).toEqual({ shorterBy: 18 });
+	expect(option('leave-lining', rescued('lining-long', half, { liningAbove: 18 })).draft!.skirt.lining).toEqual({ shorterBy: 18, share: null });
 	expect(rescued('lining-long', half, { liningAbove: -5 }).fault).toBe(30);
 });
 
@@ -373,7 +373,7 @@ test('On any body and skirt every way that is offered clears its fault, stays fi
 		const known: Required<Body> = i % 2 ? ansurBody(random) : nhanesBody(random);
 		const body: Body = i % 10 === 0 ? { waist: known.waist } : known;
 		const skirt = anySkirt(random);
-		const drafted = draftSkirt(body, i % 3 ? { ...skirt, lining: skirt.lining ?? { shorterBy: 25 }, allowances: { waist: 15, seam: 15 + 5 * (i % 4) } } : skirt);
+		const drafted = draftSkirt(body, i % 3 ? { ...skirt, lining: skirt.lining ?? { shorterBy: 25, share: null }, allowances: { waist: 15, seam: 15 + 5 * (i % 4) } } : skirt);
 		if (!drafted.ok) continue;
 		const draft = drafted.value;
 		for (const code of rescueCodes) {

@@ -9,7 +9,7 @@ import { slack } from './slack.ts';
 const easesFrom = 0.04;
 const anotherFrom = 0.12;
 /** The shallowest that can be turned, mm (common practice, no source). */
-const shallowest: Readonly<Record<HemFinish, number>> = { turned: 10, narrow: 6, rolled: 4, bound: 0, faced: 0 };
+export const shallowest: Readonly<Record<HemFinish, number>> = { turned: 10, narrow: 6, rolled: 4, bound: 0, faced: 0 };
 
 /**
  * Turned once by t: θ(R + t) lies on θ(R − t). Turned twice by t/2, or rolled: θ(R + t/2) lies on θ(R − t/2). A hem that is

@@ -17,7 +17,7 @@ export function walkChecks({ seams, figures, skirt }: Drafted): readonly Check[]
 	const band = seams.find(({ name }) => name === 'waist to band');
 	if (band) checks.push({
 		code: 'band-to-waist', severity: Math.abs(band.lengthA - band.lengthB) > agrees ? 'stop' : 'good',
-		figures: { waistSeam: band.lengthA, band: band.lengthB, underlap: skirt.band.underlap, ...(figures.bandCutLength !== undefined && { cutLength: figures.bandCutLength }) }, waysOut: []
+		figures: { waistSeam: band.lengthA, band: band.lengthB, underlap: skirt.band.underlap, cutLength: figures.bandCutLength }, waysOut: []
 	});
 	return checks;
 }

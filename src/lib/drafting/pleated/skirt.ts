@@ -1,5 +1,5 @@
 // What is to be made in knife or box pleats: the checked choices, millimetres, every default filled in.
-import type { HemFinish, StraightBand, ZipAt } from '../skirt.ts';
+import type { HemFinish, PlainBand, ZipAt } from '../skirt.ts';
 
 /** `knife`: every pleat turned one way. `box`: two knife pleats turned away from each other, as wide on top as between. */
 export type PleatKind = 'knife' | 'box';
@@ -18,7 +18,7 @@ export interface PleatedSkirt {
 	readonly depth: number;
 	/** Sewn down along their folds from the waist to the hip, or free below the waist seam. */
 	readonly stitchedTo: 'hip' | 'waist';
-	readonly band: StraightBand;
+	readonly band: PlainBand;
 	/** Hem allowance below the hem fold; a straight hem, turned up before the pleats are pressed. */
 	readonly hem: number;
 	readonly hemFinish: HemFinish;

@@ -2,7 +2,7 @@
 import { defaults, type Default } from '../defaults.ts';
 import type { Fields } from '../fields.ts';
 import { checkMeasurement } from '../measurement.ts';
-import type { StraightBand } from '../skirt.ts';
+import type { PlainBand } from '../skirt.ts';
 import { numbers } from './figures.ts';
 import type { ClothWeight, ElasticCasing, PerTier, TieredSkirt, TierLengths } from './skirt.ts';
 
@@ -92,12 +92,12 @@ function readLengths(fields: Fields, tiers: number, known: boolean): TierLengths
 	return lengths;
 }
 
-function readBand(fields: Fields, known: boolean): StraightBand | ElasticCasing | undefined {
+function readBand(fields: Fields, known: boolean): PlainBand | ElasticCasing | undefined {
 	const band = fields.group('band', { unit: fields.unit, issues: fields.issues });
 	if (!band) return { kind: 'straight', depth: defaults.bandDepth.value, underlap: defaults.underlap.value };
 	const length = (name: string, usual: number, range: readonly [number, number]): number => band.length(name, usual, known ? range : undefined) ?? usual;
 	const kind = band.word('kind', ['straight', 'elastic'], tieredDefaults.band.value);
-	let read: StraightBand | ElasticCasing | undefined;
+	let read: PlainBand | ElasticCasing | undefined;
 	if (kind === 'straight') read = { kind, depth: length('depth', defaults.bandDepth.value, limits.depth), underlap: length('underlap', defaults.underlap.value, limits.underlap) };
 	if (kind === 'elastic') {
 		const elastic = length('elastic', tieredDefaults.elastic.value, limits.elastic);

@@ -1,5 +1,5 @@
 // What is to be made, gathered tier under gathered tier: the checked choices, millimetres, every default filled in.
-import type { HemFinish, StraightBand, ZipAt } from '../skirt.ts';
+import type { HemFinish, PlainBand, ZipAt } from '../skirt.ts';
 
 /** Tiers are counted from 1 at the waist; keyed by that number, so that a path such as `ratios.2` names a tier as a person would. */
 export type PerTier = Readonly<Record<string, number>>;
@@ -34,7 +34,7 @@ export interface TieredSkirt {
 	readonly lengths: TierLengths;
 	/** Each tier's top edge over what it is gathered into: 1 to 3 for the first, 1.2 to 3 for the others. */
 	readonly ratios: PerTier;
-	readonly band: StraightBand | ElasticCasing;
+	readonly band: PlainBand | ElasticCasing;
 	/** Hem allowance below the hem fold. The hem is straight, so it turns up without easing. */
 	readonly hem: number;
 	readonly hemFinish: HemFinish;

@@ -3,12 +3,12 @@ import type { Outline } from '../geometry/outline.ts';
 import { landmarksBetween } from '../panel.ts';
 import type { Notch, Piece } from '../piece.ts';
 import type { Seam, SeamEdge } from '../seam.ts';
-import type { StraightBand, ZipAt } from '../skirt.ts';
+import type { PlainBand, ZipAt } from '../skirt.ts';
 import type { ElasticCasing } from './skirt.ts';
 import { cutOf } from './strip.ts';
 
 export interface WaistbandSize {
-	readonly band: StraightBand | ElasticCasing;
+	readonly band: PlainBand | ElasticCasing;
 	/** The waist seam's girth. */
 	readonly seam: number;
 	readonly zipAt: ZipAt;
@@ -19,7 +19,7 @@ export interface WaistbandSize {
 export const startPlace = (zipAt: ZipAt): number => (zipAt === 'leftSide' ? 0.25 : 0.5);
 export const closureName = (zipAt: ZipAt): string => (zipAt === 'leftSide' ? 'left side' : 'centre back');
 
-const underlapOf = (band: StraightBand | ElasticCasing): number => (band.kind === 'straight' ? band.underlap : 0);
+const underlapOf = (band: PlainBand | ElasticCasing): number => (band.kind === 'straight' ? band.underlap : 0);
 
 /** Where along the strip the waist seam lies. At the left side the underlap runs on from the back (common practice, no source). */
 function sewn({ band, seam, zipAt }: WaistbandSize): { readonly from: number; readonly to: number } {

@@ -22,7 +22,7 @@ function opened(width: number, seam: number, allowance: number, tall: number, fr
 }
 
 export function interfaceBand({ figures }: Draft, unit: Unit): Drawing {
-	const [long, deep] = [numUnit(figures.bandCutLength ?? 0, unit), num(figures.bandCutDepth ?? 0, unit)];
+	const [long, deep] = [numUnit(figures.bandCutLength, unit), num(figures.bandCutDepth, unit)];
 	return sheet(WIDE, 226, `The band, ${long} long and ${deep} deep, wrong side up, with interfacing cut to match laid on it, rough side down. The iron is set down and lifted.`, [
 		rect([20, 30], [250, 130], 'interfacing', 'edge'),
 		goesOn([250, 30], [250, 130]), ...iron([96, 80], Math.PI, 62), ...arrow([184, 80], [224, 80], 'grain'),

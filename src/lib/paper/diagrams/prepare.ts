@@ -36,7 +36,7 @@ export function clothWidth(draft: Draft, unit: Unit): Drawing {
 	if (!panel) throw new Error(`no skirt panel among ${draft.pieces.length} pieces`);
 	// The fold lies across the cloth, so the width has to hold the half panel along its fold, and beside it the band.
 	const { box } = viewPanel(panel, panel.fold !== null);
-	const need = box.to[1] - box.from[1] + (draft.figures.bandCutDepth ?? 0);
+	const need = box.to[1] - box.from[1] + draft.figures.bandCutDepth;
 	return sheet(WIDE, 226, `A tape across the cloth, from inside one selvedge to inside the other. It should read ${num(need, unit)} ${unit} or more.`, [
 		rect([14, 14], [326, 150], 'wrongSide', 'edge'), line([28, 14], [28, 150], 'fine'), line([312, 14], [312, 150], 'fine'),
 		tape(linePath([28, 118], [312, 118]), unit, [], need / 284),

@@ -38,7 +38,7 @@ function apartWords(mm: number | undefined, unit: Unit): readonly string[] {
 	return size === long(0, unit) ? ['the same'] : [`${size} ${mm > 0 ? 'more' : 'less'}`];
 }
 
-const finishWords = { narrow: 'narrow', turned: 'turned once' } as const;
+const finishWords = { narrow: 'narrow', turned: 'turned once', rolled: 'rolled', bound: 'bound', faced: 'faced' } as const;
 const percent = (fraction: number): string => (Number.isFinite(fraction) ? `${(fraction * 100).toFixed(1)}\u00a0%` : 'more than can be eased');
 
 const cell = (text: string, more: readonly string[] = [], flag = false): CompareCell => ({ text, more, flag });

@@ -36,7 +36,6 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'facing-deeper-than-skirt': (issue, unit) => `The facing is deeper than the skirt: ${long(issue.figures?.facing, unit)} on ${long(issue.figures?.skirtLength, unit)}.${ways(issue, unit)}`,
 	'shares-not-whole': () => 'The panels’ widths have to add up to the whole waist. Give one share for each panel, and let them sum to 1.',
 	'lining-too-short': (issue, unit) => `Shortened by ${long(issue.figures?.shorterBy, unit)}, nothing is left of the lining.${ways(issue, unit)}`,
-	'allowance-under-lesson': ({ figures }, unit) => `The steps of this lesson need ${fine(figures?.least, unit)} or more here. Write a wider allowance.`,
 	'not-json': () => 'The text isn’t JSON. Check its commas, quotes and brackets.',
 	'file-not-read': ({ received }) => `The file couldn’t be read (${String(received)}). Check its name.`,
 	'file-too-large': ({ expected }) => `That is larger than any draft’s input. Up to ${String(expected)} bytes are read.`,
@@ -46,5 +45,5 @@ export const issueSays: Readonly<Record<string, Says>> = {
 /** A code from another room has its words there; one without words is our own mistake, and is shown by its name. */
 export function issueSentence(issue: Issue, unit: Unit): string {
 	const says = Object.hasOwn(issueSays, issue.code) ? issueSays[issue.code] : undefined;
-	return says ? says(issue, unit) : (refusalSays(issue) ?? `This could not be taken (${issue.code}).`);
+	return says ? says(issue, unit) : (refusalSays(issue, unit) ?? `This could not be taken (${issue.code}).`);
 }

@@ -1,8 +1,10 @@
 // What stands in the way at the door and in a class's forms: what happened, and how to mend it. Lengths are in issue.ts.
 import type { Issue } from '../../drafting/result.ts';
+import type { Unit } from '../../drafting/length.ts';
 import { count } from './count.ts';
+import { fine } from './long.ts';
 
-type Says = (issue: Issue) => string;
+type Says = (issue: Issue, unit: Unit) => string;
 const number = (value: unknown): number => (typeof value === 'number' ? value : 0);
 
 const says: Readonly<Record<string, string | Says>> = {
@@ -12,6 +14,8 @@ const says: Readonly<Record<string, string | Says>> = {
 	'name-long': ({ expected, received }) => `That has ${number(received)} characters. Up to ${number(expected)} fit: shorten it a little.`,
 	'name-taken': 'Someone signs in with that name already. Add an initial or a second name.',
 	'name-taken-here': 'Someone in this class has that name already. Add an initial, so that your teacher can tell you apart.',
+	// A class's rules
+	'allowance-under-lesson': ({ figures }, unit) => `The steps of this lesson need ${fine(figures?.least, unit)} or more here. Write a wider allowance.`,
 	// Signing in
 	'name-or-passphrase-wrong': 'That name and passphrase don’t go together. Check both, and whether the capitals key is on.',
 	'passphrase-short': ({ expected, received }) => `A passphrase has ${number(expected)} characters or more; this has ${number(received)}. Four or five words with spaces make a good one.`,
@@ -59,7 +63,7 @@ const says: Readonly<Record<string, string | Says>> = {
 };
 
 /** The sentence for an issue, or null where its words live elsewhere. */
-export function refusalSays(issue: Issue): string | null {
+export function refusalSays(issue: Issue, unit: Unit = 'cm'): string | null {
 	const found = Object.hasOwn(says, issue.code) ? says[issue.code] : undefined;
-	return found === undefined ? null : typeof found === 'string' ? found : found(issue);
+	return found === undefined ? null : typeof found === 'string' ? found : found(issue, unit);
 }
