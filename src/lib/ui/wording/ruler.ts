@@ -32,9 +32,13 @@ export function markFound(mark: RulerMark, graduation: Graduation): string {
 
 const tenths = (mm: number): string => `${(Math.round(Math.abs(mm) * 10) / 10).toFixed(1)} mm`;
 
-/** How far the mark is from the figure. Under a twentieth of a millimetre nobody can see it. */
-export function markOff({ off }: RulerMark): string {
-	if (Math.abs(off) < 0.05) return 'as worked out';
+/** Under a twentieth of a millimetre nobody can see it. */
+export const isOff = ({ off }: RulerMark): boolean => Math.abs(off) >= 0.05;
+
+/** How far the mark is from the figure. */
+export function markOff(mark: RulerMark): string {
+	const { off } = mark;
+	if (!isOff(mark)) return 'as worked out';
 	return `${tenths(off)} ${off > 0 ? 'more' : 'less'} than worked out`;
 }
 
