@@ -92,7 +92,7 @@ test('Folded on its lines, every skirt is as long round as its band at the waist
 test('Each hidden fold lies midway between the fold and the placement line that meet behind it', () => {
 	for (const { pieces, figures } of drafted(300, 64)) {
 		for (const { lines = [] } of pieces.filter(({ name }) => name.startsWith('panel'))) {
-			const upper = lines.filter(({ from, name }) => from[0] === 0);
+			const upper = lines.filter(({ from, name }) => from[0] === 0 && !name.startsWith('hip line'));
 			upper.forEach(({ name, from, to }, i) => {
 				if (name !== 'inner fold') return;
 				const [before, after] = [upper[i - 1]!, upper[i + 1]!];
@@ -202,8 +202,8 @@ test('A change of unit changes nothing: not a figure, not a check', () => {
 	for (const { body, skirt } of cases(500, 68)) {
 		const inUnit = (unit: 'mm' | 'cm' | 'in') => {
 			const per = unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1;
-			const scaled = (value: unknown, key = ''): unknown => typeof value === 'number' ? value / per
-				: typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).map(([k, v]) => [k, plain.has(k) ? v : scaled(v, k)])) : value;
+			const scaled = (value: unknown): unknown => typeof value === 'number' ? value / per
+				: typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).map(([k, v]) => [k, plain.has(k) ? v : scaled(v)])) : value;
 			const issues: Issue[] = [];
 			const read = readPleated(Fields.of(scaled(skirt), 'skirt', unit, issues)!, true);
 			// What lies outside the limits is refused in every unit alike.
