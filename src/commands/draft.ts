@@ -1,8 +1,7 @@
 // npm run --silent draft -- FILE (or - for standard input): JSON in, the draft as JSON out. Exits 2 with issues when it can't.
 import { createReadStream } from 'node:fs';
-import { draftSkirt, type Draft } from '../lib/drafting/draft.ts';
-import { checkInput } from '../lib/drafting/input.ts';
 import { ok, refuse, type Result } from '../lib/drafting/result.ts';
+import { checkAnyInput, draftAsMade } from '../lib/drafting/style.ts';
 
 /** More than any draft's input; in bytes. */
 const most = 1_000_000;
@@ -33,21 +32,21 @@ function readJson(bytes: Uint8Array): Result<unknown> {
 	}
 }
 
-async function draftFrom(names: readonly string[]): Promise<Result<Draft>> {
+async function draftFrom(names: readonly string[]): Promise<ReturnType<typeof draftAsMade>> {
 	const [name] = names;
 	if (name === undefined || names.length > 1) return refuse({ code: 'one-file', path: '', expected: 'FILE or -', received: names.length });
 	const bytes = await readInput(name);
 	const json = bytes.ok ? readJson(bytes.value) : bytes;
-	const input = json.ok ? checkInput(json.value) : json;
-	return input.ok ? draftSkirt(input.value.body, input.value.skirt) : input;
+	const input = json.ok ? checkAnyInput(json.value) : json;
+	return input.ok ? draftAsMade(input.value) : input;
 }
 
 // A reader that has seen enough closes the pipe; that is no mistake.
 process.stdout.on('error', () => process.exit(0));
 const drafted = await draftFrom(process.argv.slice(2));
 if (drafted.ok) {
-	const { unit, figures, pieces, seams, checks } = drafted.value;
-	process.stdout.write(`${JSON.stringify({ unit, figures, pieces, seams, checks })}\n`);
+	const { draft: { unit, figures, pieces, seams, checks }, asMade } = drafted.value;
+	process.stdout.write(`${JSON.stringify({ unit, figures, pieces, seams, checks, ...(asMade && { asMade }) })}\n`);
 } else {
 	process.exitCode = 2;
 	process.stdout.write(`${JSON.stringify({ issues: drafted.issues })}\n`);

@@ -1,6 +1,7 @@
 // One app, reached by two addresses: forms work at each, and a session belongs to the one it began at.
 import { hallAddresses } from '../../src/lib/server/host.ts';
 import { expect, startApp, test } from './app.ts';
+import { phone, signIn } from './person.ts';
 
 const inHall = (url: string): string[] => hallAddresses().filter((address) => !address.startsWith('[')).map((address) => url.replace('localhost', address));
 
@@ -21,11 +22,12 @@ test('a one-time link signs in at this computer’s address and at the hall’s,
 });
 
 test('a form that is refused before any page is made is answered in our own page, with what happened and a way on', async ({ app, browser }) => {
-	const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
-	await page.setContent(`<form method="post" action="${app.url}/sign-in"><button>Send it from elsewhere</button></form>`);
-	await page.getByRole('button').click();
+	const page = await signIn(browser, app, 'Ines', { ...phone, javaScriptEnabled: false });
+	await page.goto('/account');
+	await page.context().clearCookies();
+	await page.getByRole('button').last().click();
 	await expect(page.getByRole('heading', { name: 'That was not taken' })).toBeVisible();
-	await expect(page.getByText('This came from another site, so nothing was done.')).toBeVisible();
+	await expect(page.getByText('You are signed out, so this was not kept.')).toBeVisible();
 	await page.getByRole('link', { name: 'Go to the first page' }).click();
 	await expect(page).toHaveURL(`${app.url}/`);
 	await page.context().close();

@@ -55,8 +55,8 @@ test('a number changed after asking is said beside the request', async ({ app, b
 	await expect(page.getByText('changed a number since you asked')).toHaveCount(0);
 	await open(page, `${skirt}/measure/length`);
 	await page.getByRole('button', { name: 'Measure again' }).click();
-	await page.locator('input[name=first]').fill('25');
-	await page.locator('input[name=second]').fill('25');
+	await page.locator('#take').locator('[name=first]').fill('25');
+	await page.locator('#take').locator('[name=second]').fill('25');
 	await page.locator('button[form=take]').click();
 	await expect(page.locator('.saved')).toContainText('· sent to your teacher');
 	await open(page, `${skirt}/gate`);

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { desk, kept, open, signIn, skirtOf } from './person.ts';
 
-const field = (page: Page, name: string) => page.locator(`input[name="${name}"]`);
+const field = (page: Page, name: string) => page.locator(`input[name="${name}"]:not([type=hidden])`);
 
 /** The focus stands in the field, and the field's own sentence is what one hears there. */
 async function isMarked(page: Page, name: string, says: RegExp): Promise<void> {

@@ -77,7 +77,7 @@ test('What isn’t fit to cut comes before what is thought about', () => {
 
 test('One skirt, five, or a cloth of no width are refused, and a body without a hip has no zip', () => {
 	for (const count of [0, 1, 5]) {
-		expect(compareDrafts(body, Array.from({ length: count }, () => skirt))).toEqual({ ok: false, issues: [{ code: 'not-two-to-four', path: 'skirts', expected: [2, 4], received: count }] });
+		expect(compareDrafts(body, Array.from({ length: count }, () => skirt))).toEqual({ ok: false, issues: [{ code: 'number-out-of-range', path: 'skirts', expected: [2, 4], received: count, figures: { least: 2, most: 4 } }] });
 	}
 	for (const width of [0, -1, Number.NaN, Infinity]) expect(compareDrafts(body, [skirt, skirt], { width }).ok).toBe(false);
 	const bare = compareDrafts({ waist: 690 }, [skirt, skirt]);

@@ -134,3 +134,13 @@ test('Offsetting leaves the stitch line untouched', () => {
 	expect(stitch).toEqual(before);
 	expect(distance(stitch.start, stitch.edges[3]!.end)).toBe(0);
 });
+
+test('An arc so shallow that its centre lies kilometres away still adds its sliver and no more', () => {
+	// Over a chord c an arc of height h encloses 2ch/3, but for a share of about (h/c)² (Archimedes, for the parabola).
+	for (const height of [0.01, 1e-3, 1e-5]) {
+		const radius = 250_000 / height / 2 + height / 2;
+		const half = Math.asin(500 / radius);
+		const shallow: Outline = { start: [-500, 0], edges: [line('low', [500, 0]), line('side', [500, 10]), arc('top', [-500, 10], [0, 10 + height - radius], 2 * half), line('other', [-500, 0])] };
+		expect(area(shallow)).toBeCloseTo(10_000 + (2 / 3) * 1000 * height, 6);
+	}
+});

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { draftSkirt } from '../../src/lib/drafting/draft.ts';
 import { meets } from '../../src/lib/paper/label-place.ts';
 import { drawingNames, isDrawingName, lessonDrawing } from '../../src/lib/paper/diagrams/lesson.ts';
-import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
 import { sectorDiagram } from '../../src/lib/paper/diagrams/sector.ts';
 import { sharesDiagram } from '../../src/lib/paper/diagrams/shares.ts';
 import { layOut, type Screen } from '../../src/lib/paper/screen.ts';
@@ -129,15 +128,5 @@ describe('the four shares', () => {
 		// 740 / (2π × share): quarter 471.1, half 235.5, three-quarter 157.0, full 117.8; hems 2π × share × (radius + 580)
 		const words = layOut(sharesDiagram(sampleDraft(), { unit: 'cm' })).words.map((w) => w.text);
 		expect(words).toEqual(expect.arrayContaining(['radius 47.1', 'hem 165.1', 'radius 23.6', 'hem 256.2', 'radius 15.7', 'hem 347.3', 'radius 11.8', 'hem 438.4']));
-	});
-});
-
-describe('a stretch of ruler', () => {
-	it('marks the nearest millimetre or eighth', () => {
-		const read = (mm: number, unit: 'cm' | 'in'): string[] => layOut(rulerDrawing(mm, unit)).words.map((w) => w.text);
-		expect(read(223.3, 'cm')).toContain('22.3');
-		// 223.3 mm is 8.791 in; the nearest eighth is 8 3/4
-		expect(read(223.3, 'in')).toContain('8 3/4');
-		expect(read(4, 'cm')).toContain('0.4');
 	});
 });

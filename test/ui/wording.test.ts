@@ -37,9 +37,9 @@ test('fractions are said in words, and what has no words is read as it stands', 
 
 test('the saved line never says sent while something waits', () => {
 	const state = { waiting: 0, savedAt: 1, kept: true, trouble: 'none' } as const;
-	expect(savedLine(state, '14:05')).toBe('Saved on this phone 14:05 · sent to your teacher');
-	expect(savedLine({ ...state, waiting: 1 }, '14:05')).toBe('Saved on this phone 14:05 · not yet sent to your teacher');
-	expect(savedLine({ ...state, waiting: 3 }, '14:05')).toBe('Saved on this phone 14:05 · not yet sent to your teacher, 3 things wait');
+	expect(savedLine(state, '14:05')).toBe('Saved on this device 14:05 · sent to your teacher');
+	expect(savedLine({ ...state, waiting: 1 }, '14:05')).toBe('Saved on this device 14:05 · not yet sent to your teacher');
+	expect(savedLine({ ...state, waiting: 3 }, '14:05')).toBe('Saved on this device 14:05 · not yet sent to your teacher, 3 things wait');
 	expect(savedLine({ ...state, savedAt: null }, '')).toBe('');
 	for (const trouble of ['signed-out', 'refused'] as const) expect(savedLine({ ...state, waiting: 1, trouble }, '14:05')).not.toContain('· sent');
 });

@@ -66,14 +66,19 @@ export interface Compared {
 }
 
 export const mostCompared = 4;
+/** Cloth as it is sold, mm: from a ribbon loom's to a stage's (from memory). */
+export const narrowest = 100;
+export const widest = 10_000;
 const finishes: readonly HemFinish[] = ['narrow', 'turned'];
 
 export function compareDrafts(body: Body, skirts: readonly Skirt[], cloth?: ClothOnHand): Result<readonly Compared[]> {
 	const [first] = skirts;
 	if (!first || skirts.length < 2 || skirts.length > mostCompared) {
-		return refuse({ code: 'not-two-to-four', path: 'skirts', expected: [2, mostCompared], received: skirts.length });
+		return refuse({ code: 'number-out-of-range', path: 'skirts', expected: [2, mostCompared], received: skirts.length, figures: { least: 2, most: mostCompared } });
 	}
-	if (cloth && !(cloth.width > 0 && Number.isFinite(cloth.width))) return refuse({ code: 'not-a-width', path: 'cloth.width', expected: 'a length above 0', received: cloth.width });
+	if (cloth && !(cloth.width >= narrowest && cloth.width <= widest)) {
+		return refuse({ code: 'length-out-of-range', path: 'cloth.width', expected: 'length', received: cloth.width, figures: { least: narrowest, most: widest } });
+	}
 	const drafted = skirts.map((skirt) => {
 		const draft = draftSkirt(body, skirt);
 		return draft.ok

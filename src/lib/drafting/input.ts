@@ -49,6 +49,13 @@ export function checkInput(value: unknown): Result<DraftInput> {
 type Known<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
 const allKnown = <T extends object>(fields: T): fields is T & Known<T> => Object.values(fields).every((field) => field !== undefined);
 
+/** The body of an input of any style; undefined where it was refused. */
+export function readBodyOf(top: Fields, within: Within): Body | undefined {
+	const fields = top.group('body', within, 'required');
+	const read = fields && readBody(fields);
+	return read?.needed.waist === undefined ? undefined : { waist: read.needed.waist, ...read.more };
+}
+
 function readBody(fields: Fields): { readonly needed: { readonly waist: number | undefined }; readonly more: Omit<Body, 'waist'> } {
 	const waist = readMeasurement(fields, 'waist', 'required');
 	const hip = readMeasurement(fields, 'hip');

@@ -7,7 +7,7 @@ import type { Edge, Outline } from '../../../src/lib/drafting/geometry/outline.t
 import { distance, polar, type Point } from '../../../src/lib/drafting/geometry/point.ts';
 import { seeded } from '../bodies.ts';
 import { chordPoints, surveyed } from '../measured.ts';
-import { arc, line, polygon, sector } from './shapes.ts';
+import { arc, line, polygon, sector, star } from './shapes.ts';
 
 const by = (allowances: Readonly<Record<string, number>>) => ({ name }: Edge): number => allowances[name] ?? allowances.else ?? 0;
 
@@ -213,18 +213,7 @@ test('Round any outline, a cut line that there is lies nowhere nearer than the a
 	const random = seeded(77);
 	let [cuts, refusals] = [0, 0];
 	for (let i = 0; i < 400; i++) {
-		// A star of random corners round the origin, some sides bowed in or out.
-		const count = 3 + Math.floor(random() * 9);
-		const corners = Array.from({ length: count }, (_, j) => polar([0, 0], 30 + 270 * random(), ((j + 0.6 * random()) / count) * 2 * Math.PI));
-		const edges = corners.map((from, j): Edge => {
-			const end = corners[(j + 1) % count]!;
-			if (random() < 0.5) return line(`side ${j}`, end);
-			const turn = 2 * (random() - 0.5);
-			const away = 1 / (2 * Math.tan(turn / 2));
-			const [x, y] = [end[0] - from[0], end[1] - from[1]];
-			return arc(`side ${j}`, end, [from[0] + x / 2 - y * away, from[1] + y / 2 + x * away], turn);
-		});
-		const stitch: Outline = { start: corners[0]!, edges };
+		const stitch = star(random, 0.5);
 		if (crossesItself(stitch) || area(stitch) < 0) continue;
 		const allowance = 1 + 39 * random();
 		const cut = offset(stitch, () => allowance);

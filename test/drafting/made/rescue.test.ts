@@ -240,6 +240,9 @@ function clears({ draft, found, readings }: Table, one: RescueOption): void {
 	const cutEdge = found.made / sweep - a;
 	const hemAt = seam / sweep + skirt.length - skirt.band.depth;
 	const sewnAt = (fromEdge: number): number => sweep * (cutEdge + fromEdge);
+	// What is said of the new skirt is what the new draft has.
+	if (again && f.skirtLength !== undefined) within(again.figures.skirtLength, f.skirtLength, `${code} length`);
+	if (f.edges !== undefined) expect(f.edges).toBe(2 * skirt.panels);
 	switch (code) {
 		case 'ease-in': within(found.made - f.ease!, seam, code); atLeast(10, f.ease!, code); break;
 		case 'sew-nearer-edge': within(sewnAt(f.allowance!), seam, code); atLeast(f.allowance!, 6, code); break;
@@ -307,7 +310,7 @@ function clears({ draft, found, readings }: Table, one: RescueOption): void {
 			within(again!.figures.cutHemRadius - again!.figures.cutWaistRadius, readings.panelLength!, code);
 			within(again!.figures.bandCutDepth, f.bandCutDepth!, code);
 			break;
-		case 'draw-up': within(f.edgeTo! + sweep * a, seam, code); within(f.edgeFrom! + sweep * a, found.made, code); within(f.edgeFrom! - f.edgeTo!, f.by!, code); break;
+		case 'draw-up': within(f.edgeTo! + sweep * a, seam, code); within(f.edgeFrom! + sweep * a, found.made, code); within(f.edgeFrom! - f.edgeTo!, f.by!, code); atLeast(0.05 * f.edgeTo!, f.by!, code); break;
 		case 'stay-tape': within(f.tape!, seam, code); within(found.made - f.ease!, f.tape!, code); break;
 		case 'buy-longer': atLeast(f.zipLength!, found.planned, code); break;
 		case 'longer-slit': within(readings.zipBought! + f.gap!, found.planned, code); atLeast(50, f.gap!, code); break;

@@ -163,8 +163,8 @@ test('A change of unit changes nothing: not a figure, not a check', () => {
 	for (const { body, skirt } of cases(500, 48)) {
 		const inUnit = (unit: 'mm' | 'cm' | 'in') => {
 			const per = unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1;
-			const scaled = (value: unknown, key = ''): unknown => typeof value === 'number' ? value / per
-				: typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).map(([k, v]) => [k, plain.has(k) ? v : scaled(v, k)])) : value;
+			const scaled = (value: unknown): unknown => typeof value === 'number' ? value / per
+				: typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).map(([k, v]) => [k, plain.has(k) ? v : scaled(v)])) : value;
 			const issues: Issue[] = [];
 			const read = readTiered(Fields.of(scaled(skirt), 'skirt', unit, issues)!, true);
 			// What lies outside the limits is refused in every unit alike.

@@ -75,7 +75,7 @@ export function taperWays(body: KnownBody, skirt: PleatedSkirt, left: number): r
 	const { waist, hip } = foldingOf(body, skirt);
 	const over = (waist - hip) / 2 / pairs[skirt.kind];
 	const ways: WayOut[] = [{ path: 'skirt.depth', value: over / skirt.pleats + left }];
-	const more = skirt.depth > left ? Math.ceil(over / (skirt.depth - left) + 1e-9) : Infinity;
+	const more = skirt.depth > left ? Math.ceil(over / (skirt.depth - left) - 1e-9) : Infinity;
 	if (more <= mostPleats) ways.push({ path: 'skirt.pleats', value: more });
 	// As long as the pleat itself is deep enough.
 	if (skirt.depth >= left) ways.push({ path: 'skirt.hipEase', value: waist - body.hip });

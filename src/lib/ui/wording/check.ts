@@ -3,6 +3,7 @@ import type { Check, CheckCode, WayOut } from '../../drafting/check.ts';
 import type { Unit } from '../../drafting/length.ts';
 import { choiceNames, shareWords } from './figure.ts';
 import { fine, long } from './long.ts';
+import { zipWords } from './zip.ts';
 
 type Says = (check: Check, unit: Unit) => string;
 const good = ({ severity }: Check): boolean => severity === 'good';
@@ -29,11 +30,11 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 		? `The casing takes the elastic: ${fine(check.figures.depth, unit)} deep for ${fine(check.figures.elastic, unit)}.`
 		: `The casing is too shallow for its elastic: ${fine(check.figures.depth, unit)} deep, and ${fine(check.figures.least, unit)} is needed.`,
 	'elastic-fullness': ({ severity, figures }, unit) => `Cut the elastic ${long(figures.elastic, unit)} long, and try it on before you close it. It gathers ${(figures.fullness ?? 0).toFixed(1)} times its length of cloth.${severity === 'caution' ? ' That is bulky; less ease at the hip is calmer.' : ''}`,
-	opening: ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)} below the waist seam. A ${long(figures.zipLength, unit)} zip does it, and ends ${long(figures.zipEnd, unit)} below.`,
-	'no-opening-needed': ({ figures }, unit) => `The waist seam is ${long(figures.waistSeam, unit)}, and ${long(figures.needed, unit)} has to pass through. It would go on without an opening; the shortest zip, ${long(figures.zipLength, unit)}, keeps the making the same.`,
-	'no-shop-zip': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, and shop zips end at ${long(figures.longest, unit)}. Cut ${long(figures.zipLength, unit)} from a roll.`,
+	opening: ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)} below the waist seam. A ${zipWords(figures.zipLength, unit)} zip does it, and ends ${long(figures.zipEnd, unit)} below.`,
+	'no-opening-needed': ({ figures }, unit) => `The waist seam is ${long(figures.waistSeam, unit)}, and ${long(figures.needed, unit)} has to pass through. It would go on without an opening; the shortest zip, ${zipWords(figures.zipLength, unit)}, keeps the making the same.`,
+	'no-shop-zip': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, and shop zips end at ${zipWords(figures.longest, unit)}. Cut ${long(figures.zipLength, unit)} from a roll.`,
 	'opening-longer-than-skirt': ({ figures }, unit) => `The opening needs ${long(figures.opening, unit)}, but the skirt is only ${long(figures.skirtLength, unit)} long below the band.`,
-	'zip-longer-than-skirt': ({ figures }, unit) => `The next zip in the shops is ${long(figures.zipLength, unit)}. It would end ${long(figures.reach, unit)} below the waist seam, and the skirt is ${long(figures.skirtLength, unit)} long there.${(figures.opening ?? 0) > 0 ? ` Shorten it to the opening, ${long(figures.opening, unit)}.` : ''}`,
+	'zip-longer-than-skirt': ({ figures }, unit) => `The next zip in the shops is ${zipWords(figures.zipLength, unit)}. It would end ${long(figures.reach, unit)} below the waist seam, and the skirt is ${long(figures.skirtLength, unit)} long there.${(figures.opening ?? 0) > 0 ? ` Shorten it to the opening, ${long(figures.opening, unit)}.` : ''}`,
 	'zip-allowance': (check, unit) => {
 		const { seamAllowance, least, most } = check.figures;
 		if (good(check)) return `The seam allowance is wide enough for the zip: ${fine(seamAllowance, unit)}.`;

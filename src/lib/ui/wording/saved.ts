@@ -17,7 +17,7 @@ export interface SavedState {
 export function savedLine(state: SavedState, time: string): string {
 	const { waiting, savedAt, kept, trouble } = state;
 	if (savedAt === null && waiting === 0) return '';
-	const where = kept ? 'Saved on this phone' : 'Held on this page';
+	const where = kept ? 'Saved on this device' : 'Held on this page';
 	const when = time === '' ? where : `${where} ${time}`;
 	if (trouble === 'refused') return `${when} · something could not be sent. Show this to your teacher.`;
 	if (trouble === 'signed-out') return `${when} · sign in again to send it to your teacher`;

@@ -30,7 +30,7 @@ export function narrower(found: RescueDraft, option: RescueOption, unit: Unit): 
 		...hemRows([
 			{ kind: 'fold', text: shorter > 0 ? `new hem line, ${small(shorter, unit)} up` : 'hem fold: leave it', y: 184 },
 			{ kind: 'cut', text: `cut here, ${hem} below`, now: true, y: 138 }, { kind: 'asItWas', text: 'edge as planned', y: 92 }
-		], 250), ...wrong(found, 92), goesOn([14, 250], [326, 250]), ...measured([226, 184], [226, 138]), number(60, hem, faced ? 'for the facing’s seam' : 'hem')
+		], 250), ...wrong(found, 92), goesOn([14, 250], [326, 250]), ...measured([308, 184], [308, 138]), number(60, hem, faced ? 'for the facing’s seam' : 'hem')
 	]);
 }
 
@@ -38,7 +38,7 @@ export function shorter(found: RescueDraft, option: RescueOption, unit: Unit): D
 	const [by, length] = [small(of(option, 'shorter'), unit), num(of(option, 'length'), unit)];
 	return sheet(WIDE, 260, `The hem line moves up by ${by} all round.${said(found, unit)} The skirt is then ${length} long, with its band.`, [
 		...hemRows([{ kind: 'fold', text: `new hem line, ${by} up`, now: true, y: 184 }, { kind: 'asItWas', text: 'hem line as planned', y: 138 }, { kind: 'cut', text: 'edge as it is', y: 92 }], 250),
-		...wrong(found, 92), goesOn([14, 250], [326, 250]), ...measured([226, 184], [226, 138]), number(60, length, 'long, with its band')
+		...wrong(found, 92), goesOn([14, 250], [326, 250]), ...measured([308, 184], [308, 138]), number(60, length, 'long, with its band')
 	]);
 }
 

@@ -1,7 +1,7 @@
 // What the rescue drawings share. Sheet units, y up; lines stand in their order, not to scale, and carry her numbers.
 import type { Point } from '../../../drafting/geometry/point.ts';
 import { polar } from '../../../drafting/geometry/point.ts';
-import type { LineKind, Path, Shape } from '../../drawing.ts';
+import type { FillKind, LineKind, Path, Shape } from '../../drawing.ts';
 import { WIDE } from '../part.ts';
 import { along, arcPath, area, line, linePath, stroke, words } from '../shape.ts';
 
@@ -15,23 +15,26 @@ export interface Row {
 }
 
 const corner: Point = [WIDE / 2, 720];
-const half = 0.28;
+/** Half of the cloth's width on the sheet. */
+const side = 150;
 /** How far a waist's first line lies from the corner, and each of the others from the one before. */
 const [first, step] = [500, 46];
 
-const arc = (radius: number): Path => arcPath(corner, radius, -Math.PI / 2 - half, -Math.PI / 2 + half);
+const reach = (radius: number): number => Math.asin(side / radius);
+const arc = (radius: number): Path => arcPath(corner, radius, -Math.PI / 2 - reach(radius), -Math.PI / 2 + reach(radius));
 /** The height of a waist's line at the sheet's middle. */
 export const rowY = (row: number): number => corner[1] - first - step * row;
 
 /** Cloth by the waist: its lines are hollow, the corner lies above. The first row is the cut edge. */
-export function waistRows(rows: readonly Row[], bottom: number): readonly Shape[] {
+export function waistRows(rows: readonly Row[], bottom: number, fill: FillKind = 'wrongSide'): readonly Shape[] {
+	const half = reach(first);
 	const [start, end] = [polar(corner, first, -Math.PI / 2 - half), polar(corner, first, -Math.PI / 2 + half)];
 	const cloth: Path = { start, edges: [
 		{ name: '', end, centre: corner, turn: 2 * half },
 		{ name: '', end: [end[0], bottom], centre: null, turn: 0 }, { name: '', end: [start[0], bottom], centre: null, turn: 0 }
 	] };
 	return [
-		area(cloth, 'wrongSide'),
+		area(cloth, fill),
 		...rows.flatMap(({ kind, text, now = false, over = false }, i) => [
 			stroke(arc(first + step * i), kind, now),
 			along(arc(first + step * i), text, now ? 'labelStrong' : 'label', { off: over ? 8 : -20 })

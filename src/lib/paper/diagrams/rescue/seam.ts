@@ -28,10 +28,10 @@ export function takenIn(draft: Draft, option: RescueOption, unit: Unit): Drawing
 	const girth = num(of(option, 'waistSeam'), unit);
 	return sheet(WIDE, 262, `Each seam edge is sewn further in: ${waist} at the waist, ${hem} at the hem, in one straight line.${fromEdge === undefined ? '' : ` The waist is sewn ${small(fromEdge, unit)} from its edge.`} The waist is then ${girth}. Don’t cut until it has been tried on.`, [
 		...panel([40, 24], [94, 62]),
-		...measured([144, top + 14], [160, top + 14]), words([170, top + 8], waist, 'labelStrong', { under: 'each edge' }),
-		...measured([182, foot - 14], [214, foot - 14]), words([226, foot - 12], hem, 'labelStrong', { under: 'each edge' }),
+		...measured([144, top + 14], [160, top + 14]), words([202, top + 8], waist, 'labelStrong', { under: 'each edge' }),
+		...measured([182, foot - 14], [214, foot - 14]), words([240, foot - 8], hem, 'labelStrong', { under: 'each edge' }),
 		words([8, 240], fromEdge === undefined ? 'waist' : `waist, ${small(fromEdge, unit)}`, 'label'),
-		words([216, 150], girth, 'figure', { under: 'waist after it' }), words([120, 12], draft.skirt.panels > 1 ? `${draft.skirt.panels} panels` : 'one panel', 'label', { anchor: 'middle' })
+		words([214, 146], girth, 'figure', { under: 'waist after it' }), words([120, 12], draft.skirt.panels > 1 ? `${draft.skirt.panels} panels` : 'one panel', 'label', { anchor: 'middle' })
 	]);
 }
 

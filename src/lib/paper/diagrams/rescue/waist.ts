@@ -25,7 +25,7 @@ export function sewnElsewhere(draft: Draft, option: RescueOption, from: number, 
 	const ease = option.figures.ease;
 	const eased = ease === undefined ? '' : ` ${small(ease, unit)} is eased into the band.`;
 	return sheet(WIDE, 262, `The waist edge stays as it is cut. Sew ${now} from it, in place of ${was}: ${small(Math.abs(from - planned), unit)} ${deeper ? 'deeper' : 'nearer to the edge'}.${nickDepth === undefined ? '' : ` The nick, ${small(nickDepth, unit)} deep, ends above the new line.`}${eased}`, [
-		...waistRows([{ kind: 'cut', text: 'cut edge: leave it', over: true }, ...(deeper ? [old, fresh] : [fresh, old])], 14),
+		...waistRows([{ kind: 'cut', text: 'cut edge: leave it', over: true }, ...(deeper ? [old, fresh] : [fresh, old])], 14, option.code === 'sew-lining-deeper' ? 'lining' : 'wrongSide'),
 		...(nickDepth === undefined ? [] : [nick([44, rowY(0) + 16], deeper ? -78 : -30)]),
 		...measured([292, rowY(0) + 15], [292, rowY(deeper ? 2 : 1) + 13]), number(58, now, ease === undefined ? 'from the cut edge' : `from the edge; ease ${small(ease, unit)}`)
 	]);

@@ -8,7 +8,7 @@ import { line, measured, rect, sheet, words } from '../shape.ts';
 import { of } from './waist.ts';
 
 const waist = 226;
-const cloth: readonly Shape[] = [rect([14, 14], [206, 240], 'wrongSide'), line([14, waist], [206, waist], 'stitch'), words([20, waist + 18], 'waist seam', 'label')];
+const cloth: readonly Shape[] = [rect([14, 14], [206, 240], 'wrongSide'), line([14, waist], [206, waist], 'stitch'), words([20, waist - 22], 'waist', 'label')];
 const seam = (from: number): Shape => line([110, from], [110, 14], 'stitch', true);
 const height = (to: number, text: string, under: string, at: number, strong = true): readonly Shape[] => [
 	...measured([226, waist], [226, to]), line([127, to], [226, to], 'fine'), words([238, at], text, strong ? 'labelStrong' : 'label', { under })

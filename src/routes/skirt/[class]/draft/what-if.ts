@@ -1,6 +1,6 @@
 // What if: variants of a learner's skirt as the address or the fields name them, beside her own.
 import type { ClassRules } from '$lib/class/rules.ts';
-import { compareDrafts, type Compared } from '$lib/drafting/compare.ts';
+import { compareDrafts, narrowest, widest, type Compared } from '$lib/drafting/compare.ts';
 import type { Body } from '$lib/drafting/body.ts';
 import { parseLength, type Unit } from '$lib/drafting/length.ts';
 import type { Issue } from '$lib/drafting/result.ts';
@@ -12,7 +12,7 @@ export const flares = [1 / 4, 1 / 3, 3 / 8, 1 / 2, 2 / 3, 3 / 4, 1, 5 / 4, 3 / 2
 export const variantCount = 3;
 export const mostPanels = 12;
 /** What may be typed for a length and for a cloth's width, mm. */
-const limits = { length: [150, 1500], width: [300, 4000] } as const;
+const limits = { length: [150, 1500], width: [narrowest, widest] } as const;
 
 /** One variant as text; an empty field is as hers. */
 export interface VariantText {

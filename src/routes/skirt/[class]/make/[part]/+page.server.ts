@@ -28,7 +28,7 @@ export const load: PageServerLoad = async ({ locals: { sql, asker, membership },
 		stage: stages.findIndex(({ id }) => id === part.id),
 		draft, example, sample: draft === example, drawings: drawingsFor(part, draft, unit), terms: termsOf(part),
 		ids: drawIds(1),
-		mast: { ...mast, back: { href: root, label: 'My skirt' }, right: { href: `${root}/draft`, label: 'My numbers' } }
+		mast: { ...mast, back: { href: root, label: 'My skirt' }, right: { href: `${root}/draft`, label: 'My draft' } }
 	};
 };
 
