@@ -20,7 +20,10 @@ export function contourOpening(band: ContourFigures, { radius, sweep, girth }: S
 	const half = (sweep * radius) / 2;
 	const loop = (depth: number): number => {
 		const across = (crossing: number): number => onSkirt(radius, radius + depth, crossing / radius) + onBand(band, crossing / band.bandLowRadius);
-		return 2 * across(lowest(across, 0, half));
+		const over = 2 * across(lowest(across, 0, half));
+		// A shallow skirt's string may go straight across below the waist seam, and never reach the band.
+		const q = radius + depth;
+		return sweep < Math.PI && q * Math.cos(sweep / 2) >= radius ? Math.min(over, 2 * q * Math.sin(sweep / 2)) : over;
 	};
 	if (loop(0) >= girth) return 0;
 	let [low, high] = [0, girth];
