@@ -25,7 +25,7 @@ function drawn(random: Random, means: readonly number[], sds: readonly number[],
 	return means.map((mean, i) => mean + sds[i]! * lower[i]!.reduce((sum, l, k) => sum + l * z[k]!, 0));
 }
 
-// Women, ANSUR II 2012 public release, n 1986: ln waist, ln hip, waist height, waist to hip, stature; cm (drafting.md §7).
+// Women, ANSUR II 2012 public release, n 1986: ln waist, ln hip, waist height, waist to hip, stature; cm.
 const ansur = {
 	means: [4.4488, 4.6235, 102.6, 19.22, 162.85], sds: [0.1149, 0.074, 4.94, 1.9, 6.42],
 	lower: choleskyOf([
@@ -36,7 +36,7 @@ const ansur = {
 		[0.233, 0.382, 0.935, 0.411, 1]
 	])
 };
-// Women 18+, NHANES 2017–2020, weighted: ln waist, ln hip; cm (drafting.md §7).
+// Women 18+, NHANES 2017–2020, weighted: ln waist, ln hip; cm.
 const nhanes = { means: [4.5746, 4.6832], sds: [0.175, 0.1381], lower: choleskyOf([[1, 0.892], [0.892, 1]]) };
 
 export function ansurBody(random: Random): Required<Body> {

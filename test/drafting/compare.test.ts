@@ -15,7 +15,7 @@ function compared(skirts: readonly Skirt[], width?: number): readonly Compared[]
 }
 
 test('Half and full circle side by side: hem, hem effort and zip as the check values have them', () => {
-	// Waist seam 70 cm, 60 cm long: full hem 446.99 cm (drafting.md §7, row 3, circle geometry); half 70 + π·60 = 258.50.
+	// Waist seam 70 cm, 60 cm long: full hem 446.99 cm (circle geometry); half 70 + π·60 = 258.50.
 	const [half, full] = compared([skirt, { ...skirt, share: 1, panels: 2 }]);
 	expect(full!.told!.hemSweep).toBeCloseTo(4469.9, 1);
 	expect(half!.told!.hemSweep).toBeCloseTo(2585.0, 1);
@@ -67,7 +67,7 @@ test('A skirt that can’t be cut keeps its place, with what stands in the way',
 });
 
 test('What isn’t fit to cut comes before what is thought about', () => {
-	// Quarter, waist 70, hip 104, depth 20, ease 2: 101.42 < 106 fails (drafting.md §7, row 9).
+	// Quarter, waist 70, hip 104, depth 20, ease 2: 101.42 < 106 fails (circle geometry).
 	const result = compareDrafts({ waist: 690, hip: 1040, waistToHip: 200 }, [skirt, { ...skirt, share: 0.25 }]);
 	if (!result.ok) throw new Error('refused');
 	const checks = result.value[1]!.told!.checks;

@@ -60,7 +60,7 @@ test('A radius marked 0.5 cm too far out makes the waist of a half circle 1.57 c
 });
 
 test('Marked on a ruler, the radius of a 70 cm half circle moves its waist by θ times what it is out', () => {
-	// r = 222.817 mm (drafting.md §7, row 1). To the millimetre 223: 0.183 out, π × 0.183 = 0.575. To the half
+	// r = 222.817 mm (circle geometry). To the millimetre 223: 0.183 out, π × 0.183 = 0.575. To the half
 	// centimetre 225: 2.183 out, 6.858. To an eighth 8.7723 in → 8 3/4 = 222.25: 0.567 short, 1.781 (circle geometry).
 	const moves = (graduation: Graduation) => waistMoves(rulerMark(700 / Math.PI, graduation), Math.PI);
 	expect(moves('mm')).toBeCloseTo(0.575, 2);

@@ -27,7 +27,7 @@ test('There is a row a seam, in their order', () => {
 });
 
 test('A half circle walks: 75 cm of waist on 75 cm of band, the back seam on itself', () => {
-	// Waist 740 and ease 10 (arithmetic); 560 below the band, of which 205 are open: a 20 cm zip and 5 mm down (drafting.md §1; opening.ts).
+	// Waist 740 and ease 10 (arithmetic); 560 below the band, of which 205 are open: a 20 cm zip and 5 mm down (opening.ts).
 	const draft = draftOf({});
 	const waist = rowOf(draft, 'waist to band');
 	expect([waist.lengthA, waist.lengthB, waist.left, waist.ease].map((mm) => Math.round(mm * 1e6) / 1e6 + 0)).toEqual([750, 750, 0, 0]);
