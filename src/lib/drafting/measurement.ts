@@ -10,7 +10,7 @@ export interface MeasurementLimits {
 }
 
 /**
- * Hard limits of waist and hip: common practice, no source: only for what can't be a person. Usual: from a girl of six (NHANES
+ * Hard limits of waist and hip: only for what can't be a person (common practice, no source). Usual: from a girl of six (NHANES
  * p5, waist 48 cm) to three SDs above the mean of women in NHANES 2017–2020 (164 cm for both, logarithms). Waist to hip: four
  * SDs round ANSUR II's mean of 19.2 cm, and less for children. Lengths: common practice, no source.
  */
