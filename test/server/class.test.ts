@@ -19,6 +19,18 @@ onEachServer('classes', (database) => {
 		expect((await classesOf(sql, teacher)).map((one) => [one.class.id, one.membership.role])).toEqual([[opened.id, 'teacher']]);
 	});
 
+	test('a form that is sent twice, even at the same moment, opens one class, and its id opens nobody else’s', async () => {
+		const sql = database();
+		const teacher = await makeTeacher(sql);
+		const twice = await Promise.all([1, 2].map(() => openClass(sql, teacher, form, lessons, 'abcd1234')));
+		expect(twice.map((one) => value(one).id)).toEqual(['abcd1234', 'abcd1234']);
+		expect(await classesOf(sql, teacher)).toHaveLength(1);
+		const other = await makeTeacher(sql, 'Bea');
+		await expectNotFound(openClass(sql, other, form, lessons, 'abcd1234'));
+		// What is no id is drawn anew.
+		expect(value(await openClass(sql, teacher, form, lessons, '../x')).id).toMatch(/^[0-9a-z]{8}$/);
+	});
+
 	test('everything wrong with a form is told at once, and no class is opened', async () => {
 		const sql = database();
 		const teacher = await makeTeacher(sql);

@@ -78,22 +78,29 @@ function checkForm(form: ClassForm, lessons: readonly string[]): Result<Omit<Cla
 	return ok({ ...frame.value, lesson: form.lesson, rules: rules.value });
 }
 
-/** Opens a class with the asker as its teacher. `lessons` are the slugs there are. */
-export async function openClass(sql: Sql, asker: Asker, form: ClassForm, lessons: readonly string[]): Promise<Result<Class>> {
+/**
+ * Opens a class with the asker as its teacher. `lessons` are the slugs there are. `drawn` is the form's own id, drawn with its
+ * page: a form that is sent twice opens one class.
+ */
+export async function openClass(sql: Sql, asker: Asker, form: ClassForm, lessons: readonly string[], drawn?: string): Promise<Result<Class>> {
 	if (!asker.person.canTeach) return notFound();
 	const checked = checkForm(form, lessons);
 	if (!checked.ok) return checked;
 	const { title, lesson, firstDay, lastDay, rules, seats } = checked.value;
-	const id = drawLetters(8);
-	await sql.begin(async (sql) => {
-		await sql`
+	const id = drawn !== undefined && /^[0-9a-z]{8}$/.test(drawn) ? drawn : drawLetters(8);
+	const made = await sql.begin(async (sql) => {
+		const rows = await sql`
 			insert into classes (id, title, lesson, first_day, last_day, rules, seats)
-			values (${id}, ${title}, ${lesson}, ${firstDay}, ${lastDay}, ${sql.json(rules as never)}, ${seats})`;
+			values (${id}, ${title}, ${lesson}, ${firstDay}, ${lastDay}, ${sql.json(rules as never)}, ${seats})
+			on conflict (id) do nothing returning id`;
+		if (rows.length === 0) return false;
 		await sql`
 			insert into members (id, class_id, person_id, role, status, name)
 			values (${drawLetters(10)}, ${id}, ${asker.person.id}, 'teacher', 'admitted', ${asker.person.name})`;
+		return true;
 	});
-	return ok({ id, ...checked.value });
+	// Her own from the first time; another's is as if it weren't there.
+	return made ? ok({ id, ...checked.value }) : ok(await readClass(sql, asker, id));
 }
 
 /** A class that the asker is admitted to, in any role. */

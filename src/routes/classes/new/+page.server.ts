@@ -18,6 +18,8 @@ export const load: PageServerLoad = () => {
 	const day = (after: number): string => new Date(Date.now() + after * 86_400_000).toISOString().slice(0, 10);
 	return {
 		lessons: lessons.map(({ slug, title, summary, style }) => ({ value: slug, label: title, hint: summary, fixed: fixedChoices(style) })),
+		// The form carries it, so that sending it twice opens one class.
+		id: drawLetters(8),
 		starts: { title: '', lesson: lessons[0]?.slug ?? '', firstDay: day(0), lastDay: day(lasts), seats: '12', rules: typeRules(defaultRules) },
 		mast: { back: { href: '/classes', label: 'Classes' } }
 	};
@@ -29,7 +31,7 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const typed = { ...typedClass(form), lesson: String(form.get('lesson') ?? ''), rules: typedRules(form, newGateId) };
 		const read = readRules(typed.rules);
-		const opened = await openClass(sql, asker, { ...typed, seats: readSeats(typed), rules: read.rules, needs: lessonOf(typed.lesson)?.style.least }, lessons.map(({ slug }) => slug));
+		const opened = await openClass(sql, asker, { ...typed, seats: readSeats(typed), rules: read.rules, needs: lessonOf(typed.lesson)?.style.least }, lessons.map(({ slug }) => slug), String(form.get('id') ?? ''));
 		if (!opened.ok) return fail(400, { issues: allIssues(read.issues, opened.issues), typed });
 		redirect(303, `/classes/${opened.value.id}/people`);
 	}
