@@ -14,7 +14,7 @@ import { expect, test } from 'vitest';
 import type { Body } from '../../src/lib/drafting/body.ts';
 import { hemSurplus } from '../../src/lib/drafting/checks/hem.ts';
 import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
-import { sweepAngle, waistRadius } from '../../src/lib/drafting/figures.ts';
+import { sweepAngle, waistRadius } from '../../src/lib/drafting/sweep.ts';
 import { checkInput } from '../../src/lib/drafting/input.ts';
 import { openingBelow } from '../../src/lib/drafting/opening.ts';
 import { rulerMark, waistMoves } from '../../src/lib/drafting/ruler.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { contourOpening } from '../../src/lib/drafting/band/contour-opening.ts';
-import { contourFigures, type ContourFigures } from '../../src/lib/drafting/band/contour.ts';
+import { contourFigures, type ContourFigures } from '../../src/lib/drafting/band/contour-figures.ts';
 import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
 import { area } from '../../src/lib/drafting/geometry/measure.ts';
 import { checkInput } from '../../src/lib/drafting/input.ts';

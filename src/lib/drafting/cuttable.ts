@@ -2,7 +2,8 @@
 import { bandObstacles } from './band/cuttable.ts';
 import type { Body } from './body.ts';
 import type { WayOut } from './check.ts';
-import { cutAngle, sweepAngle, waistSeamOf } from './figures.ts';
+import { cutAngle, waistSeamOf } from './figures.ts';
+import { sweepAngle } from './sweep.ts';
 import type { Issue } from './result.ts';
 import { isRing, type FlaredSkirt } from './skirt.ts';
 

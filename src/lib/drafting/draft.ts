@@ -1,5 +1,6 @@
 import type { Body } from './body.ts';
-import { contourFigures, contourPieces } from './band/contour.ts';
+import { contourFigures } from './band/contour-figures.ts';
+import { contourPieces } from './band/contour.ts';
 import { stripPieces } from './band/strip.ts';
 import type { Check } from './check.ts';
 import { checksOf } from './checks/all.ts';

@@ -1,14 +1,11 @@
 // Every figure of a flared skirt in closed form (drafting by sectors: circle geometry). Millimetres and radians.
-import { contourFigures } from './band/contour.ts';
+import { contourFigures } from './band/contour-figures.ts';
 import { contourOpening } from './band/contour-opening.ts';
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
 import { openingBelow, topStop, zipFor } from './opening.ts';
+import { sweepAngle, waistRadius } from './sweep.ts';
 import { isRing, liningShare, type Band, type FlaredSkirt } from './skirt.ts';
-
-/** The whole sweep at the stitch lines for a share of a full circle. */
-export const sweepAngle = (share: number): number => 2 * Math.PI * share;
-export const waistRadius = (seam: number, sweep: number): number => seam / sweep;
 
 /** The stitch line's girth: of a contour band its lower edge, of an elastic what must go over the hip. Without a hip, an elastic's is unknown and the waist's stands in. */
 export function waistSeamOf(body: Body, { band, waistEase, hipEase }: FlaredSkirt): number {

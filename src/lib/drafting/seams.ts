@@ -1,5 +1,6 @@
 // Every seam of a flared skirt: which edges are joined, from where to where, in the order they are met going round.
-import { contourJoins, type ContourFigures } from './band/contour.ts';
+import type { ContourFigures } from './band/contour-figures.ts';
+import { contourJoins } from './band/contour.ts';
 import { stripJoins } from './band/strip.ts';
 import { lengthOf } from './geometry/measure.ts';
 import { hemFacing, landmarkAt, landmarksOf, lining, shell, waistFacing, type Follows, type PanelPlace } from './panel.ts';

@@ -1,5 +1,5 @@
 // The calculators that stand in a lesson's text: which lengths each asks for, and the sums it shows. Millimetres.
-import { sweepAngle, waistRadius } from '../drafting/figures.ts';
+import { sweepAngle, waistRadius } from '../drafting/sweep.ts';
 import { openingBelow } from '../drafting/opening.ts';
 import type { CalculatorOf } from './component.ts';
 import type { FigureName } from './figure.ts';

@@ -1,5 +1,5 @@
 // How long an opening lets the hip through where a contour band lies above the skirt.
-import type { ContourFigures } from './contour.ts';
+import type { ContourFigures } from './contour-figures.ts';
 
 interface SkirtBelow {
 	/** Of the waist seam on the skirt, and the skirt's whole sweep. */

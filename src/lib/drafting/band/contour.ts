@@ -5,27 +5,9 @@ import { polar, type Point } from '../geometry/point.ts';
 import type { PanelPlace } from '../panel.ts';
 import type { Piece } from '../piece.ts';
 import type { Join, SeamEdge } from '../seam.ts';
-import type { ContourBand, FlaredSkirt } from '../skirt.ts';
+import type { FlaredSkirt } from '../skirt.ts';
+import type { ContourFigures } from './contour-figures.ts';
 import { bandNotches, sewnStretch } from './sewn.ts';
-
-export interface ContourFigures {
-	/** Of the sewn part, radians. */
-	readonly bandAngle: number;
-	/** To the top edge and to the waist seam, mm. */
-	readonly bandTopRadius: number;
-	readonly bandLowRadius: number;
-}
-
-/** A cone's strip, laid flat: the girths are arcs of one angle, a depth apart (circle geometry). `top` is below `lower`. */
-export function contourFigures({ depth, lower }: ContourBand, top: number): ContourFigures {
-	const bandAngle = (lower - top) / depth;
-	const bandTopRadius = top / bandAngle;
-	return { bandAngle, bandTopRadius, bandLowRadius: bandTopRadius + depth };
-}
-
-/** Its angle with the underlap, measured along the waist seam, and the strips at its ends where they are widest: along the cut top. */
-export const contourTurn = (figures: ContourFigures, underlap: number, strip: number, topAllowance: number): number =>
-	figures.bandAngle + underlap / figures.bandLowRadius + 2 * Math.asin(Math.min(1, strip / (figures.bandTopRadius - topAllowance)));
 
 export function contourPieces(places: readonly PanelPlace[], figures: ContourFigures, skirt: FlaredSkirt): readonly Piece[] {
 	const { band, allowances } = skirt;

@@ -2,7 +2,7 @@
 import type { Body } from '../body.ts';
 import type { Issue } from '../result.ts';
 import type { FlaredSkirt } from '../skirt.ts';
-import { contourFigures, contourTurn } from './contour.ts';
+import { contourFigures, contourTurn } from './contour-figures.ts';
 
 export function bandObstacles(body: Body, { band, waistEase, allowances }: FlaredSkirt): readonly Issue[] {
 	if (band.kind === 'elastic' && body.hip === undefined) return [{ code: 'elastic-needs-hip', path: 'body.hip', expected: 'length', received: null }];

@@ -1,5 +1,5 @@
 // The longest skirt that a piece of cloth gives. Panels alone: the band and the lining are not counted.
-import { sweepAngle } from '../figures.ts';
+import { sweepAngle } from '../sweep.ts';
 import type { FlaredSkirt } from '../skirt.ts';
 
 export interface Cloth {
