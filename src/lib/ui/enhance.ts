@@ -4,11 +4,23 @@ import { enhance } from '$app/forms';
 import type { SubmitFunction } from '@sveltejs/kit';
 import { goToFirstWrong } from './first-wrong.ts';
 
-const keep: SubmitFunction = ({ formElement }) => async ({ result, update }) => {
-	await update({ reset: false });
-	if (result.type !== 'failure') return;
-	await tick();
-	goToFirstWrong(formElement);
+/** Forms whose answer is still to come. */
+const sent = new WeakSet<HTMLFormElement>();
+
+const keep: SubmitFunction = ({ formElement, cancel }) => {
+	// Pressed twice, sent once: a second card would end the first while that one is shown.
+	if (sent.has(formElement)) return cancel();
+	sent.add(formElement);
+	return async ({ result, update }) => {
+		try {
+			await update({ reset: false });
+		} finally {
+			sent.delete(formElement);
+		}
+		if (result.type !== 'failure') return;
+		await tick();
+		goToFirstWrong(formElement);
+	};
 };
 
 /** `use:kept` on a form. */
