@@ -1,7 +1,7 @@
 import { error } from '@sveltejs/kit';
 import { readClass } from '$lib/server/class.ts';
 import { readMembers } from '$lib/server/member.ts';
-import { TABLE } from './keep-fresh.ts';
+import { TABLE } from './table-key.ts';
 import type { LayoutServerLoad } from './$types';
 
 /** The places of a class, for a teacher; a helper has the table and who is in it. */

@@ -3,7 +3,7 @@ import { error, fail } from '@sveltejs/kit';
 import { foldSkirt } from '$lib/class/skirt-state.ts';
 import { stagesOf } from '$lib/lesson/lesson.ts';
 import { appendEvents, readClassLogs } from '$lib/server/log.ts';
-import { TABLE } from './keep-fresh.ts';
+import { TABLE } from './table-key.ts';
 import { readTable } from './table.server.ts';
 import type { Actions, PageServerLoad } from './$types';
 

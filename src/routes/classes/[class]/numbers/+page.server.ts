@@ -1,4 +1,4 @@
-import { TABLE } from '../keep-fresh.ts';
+import { TABLE } from '../table-key.ts';
 import { readTable } from '../table.server.ts';
 import type { PageServerLoad } from './$types';
 

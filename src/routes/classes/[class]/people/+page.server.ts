@@ -1,7 +1,7 @@
 import { error, fail } from '@sveltejs/kit';
 import { newJoinCode, readClass, readJoinCode } from '$lib/server/class.ts';
 import { admit, readMembers, remove, setRole, turnAway } from '$lib/server/member.ts';
-import { TABLE } from '../keep-fresh.ts';
+import { TABLE } from '../table-key.ts';
 import { fromTheHall, isOnlyHere, joinSheet } from './join-address.server.ts';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 

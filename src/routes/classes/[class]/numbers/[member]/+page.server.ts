@@ -3,7 +3,7 @@ import { queue } from '$lib/class/review.ts';
 import type { Issue } from '$lib/drafting/result.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { decide, type Verdict } from '$lib/server/review.ts';
-import { TABLE } from '../../keep-fresh.ts';
+import { TABLE } from '../../table-key.ts';
 import { readHeld, readTable } from '../../table.server.ts';
 import { openOne, type Figures, type Seen } from './opened.server.ts';
 import type { Actions, PageServerLoad } from './$types';
