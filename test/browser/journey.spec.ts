@@ -176,7 +176,7 @@ test('a class goes from tape measure to hem', async ({ browser }) => {
 	await open(hanne, skirt);
 	await expect(hanne.getByText('A number has changed since you were cleared.')).toBeVisible();
 	await teacher.goto(`/classes/${classId}/numbers`);
-	await expect(teacher.getByText('A number changed since you cleared it').first()).toBeVisible();
+	await expect(teacher.getByText('A number changed since you cleared the cut').first()).toBeVisible();
 	await ask(hanne, skirt, 'Leni');
 	await openFigures(teacher, classId, 'Hanne');
 	// (73.5 + 1) ÷ π = 23.71

@@ -12,9 +12,9 @@ export function flagSays({ code, about }: Flag): string {
 		case 'one-reading': return `${isMeasurement(about) ? measurementName(about) : 'A measurement'} was read once only`;
 		case 'hip-missing': return 'The hip was not measured, so the opening and the zip are not known';
 		case 'gate-unread': return 'Not every line of the gate was read aloud';
-		case 'rule-changed': return `${ruleNames(about === undefined ? [] : [about])} changed since you cleared it`;
-		case 'changed-since-cleared': return 'A number changed since you cleared it';
-		case 'worked-out-differently': return 'Worked out differently since you cleared it';
+		case 'rule-changed': return `${ruleNames(about === undefined ? [] : [about])} changed since you cleared the cut`;
+		case 'changed-since-cleared': return 'A number changed since you cleared the cut';
+		case 'worked-out-differently': return 'Worked out differently since you cleared the cut';
 		case 'stop-check': return 'The draft is not fit to cut yet';
 		case 'cut-uncleared': return 'Ticked as cut while it was not cleared';
 	}

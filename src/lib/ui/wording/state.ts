@@ -51,6 +51,6 @@ export const reviewToTeacher: Readonly<Record<ReviewState, string>> = {
 	asked: 'Asks to be cleared to cut',
 	returned: 'Returned',
 	cleared: 'Cleared to cut',
-	void: 'Changed since you cleared it',
+	void: 'Changed since you cleared the cut',
 	differs: 'Worked out differently since, look again'
 };
