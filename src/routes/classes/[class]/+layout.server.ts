@@ -10,16 +10,16 @@ export const load: LayoutServerLoad = async ({ locals: { sql, asker, membership 
 	if (!asker || !membership) error(404);
 	const [{ title }, members] = await Promise.all([readClass(sql, asker, params.class), readMembers(sql, asker, params.class)]);
 	// How many stand at the door is seen from every place, in as few letters as a phone's top row has room for.
-	const asking = members.filter(({ status }) => status === 'asked').length;
+	const asking = members.filter(({ status }) => status === 'asked').map(({ memberId, name }) => ({ memberId, name }));
 	const root = `/classes/${params.class}`;
 	const teaches = membership.role === 'teacher';
 	return {
-		teaches,
+		teaches, title, asking,
 		mast: {
 			places: [
 				{ href: root, label: 'Table' },
 				...(teaches ? [{ href: `${root}/numbers`, label: 'Numbers' }] : []),
-				{ href: `${root}/people`, label: asking > 0 ? `People (${asking})` : 'People' },
+				{ href: `${root}/people`, label: asking.length > 0 ? `People (${asking.length})` : 'People' },
 				...(teaches ? [{ href: `${root}/rules`, label: 'Rules' }] : [])
 			],
 			note: title

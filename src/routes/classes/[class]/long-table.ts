@@ -24,9 +24,15 @@ export interface Group {
 /** A stage's name at the head of the table: "Mark, check and cut" is "Mark". */
 export const shortTitle = (title: string): string => title.split(/,| and /)[0] ?? title;
 
+/** A name on a button: the first word of a long one, and no more than a button holds. */
+export function shortName(name: string): string {
+	const letters = Array.from(name.length > 14 ? (name.split(/[\s-]/).find((word) => word !== '') ?? name) : name);
+	return letters.length > 14 ? `${letters.slice(0, 13).join('')}…` : letters.join('');
+}
+
 /** How wide each stage is, in shares: wide enough for the longest word of its name, and for its steps' ticks. */
 export const widthsOf = (stages: StageList): readonly number[] =>
-	stages.map(({ title, steps }) => Math.max(6, 0.6 * steps.length, ...shortTitle(title).split(/[\s-]/).map(({ length }) => length)));
+	stages.map(({ title, steps }) => Math.max(6, 0.6 * steps.length, ...shortTitle(title).split(/\s|(?<=-)/).map(({ length }) => length)));
 
 /** How far along: at the beginning of the step that is next. */
 export function alongOf(stages: StageList, { next, finished }: Where): number {
