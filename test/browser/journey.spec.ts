@@ -8,7 +8,7 @@ import { admit, clear, giveBack, newCode, openClass, openFigures } from './teach
 async function askToJoin(browser: Browser, app: App, name: string, code: string, options: BrowserContextOptions): Promise<Page> {
 	const page = await (await browser.newContext({ locale: 'en-GB', baseURL: app.url, ...options })).newPage();
 	await open(page, '/join');
-	await page.getByRole('textbox', { name: 'Code from the poster' }).fill(code);
+	await page.getByRole('textbox', { name: 'Join code' }).fill(code);
 	await page.getByRole('button', { name: 'Find my class' }).click();
 	await page.getByRole('textbox', { name: 'Your name' }).fill(name);
 	await page.getByRole('button', { name: 'Ask to join' }).click();
@@ -117,7 +117,7 @@ test('a class goes from tape measure to hem', async ({ browser }) => {
 	await teacher.getByRole('textbox', { name: 'Name you sign in with' }).fill('Oona');
 	await teacher.getByLabel('Passphrase', { exact: true }).fill('four reels of linen thread');
 	await teacher.getByLabel('The same again').fill('four reels of linen thread');
-	await teacher.getByRole('button', { name: 'Go to my classes' }).click();
+	await teacher.getByRole('button', { name: 'Set my passphrase' }).click();
 	await expect(teacher).toHaveURL('/classes');
 	const classId = await openClass(teacher, 'Monday evening, school hall');
 	const skirt = `/skirt/${classId}`;

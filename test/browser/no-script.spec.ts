@@ -22,11 +22,11 @@ test('without the script a learner joins, measures, asks, is cleared and ticks, 
 
 	const page = await (await browser.newContext({ baseURL: app.url, ...plain })).newPage();
 	await page.goto('/join');
-	await page.getByRole('textbox', { name: 'Code from the poster' }).fill('zzzz-zzzz');
+	await page.getByRole('textbox', { name: 'Join code' }).fill('zzzz-zzzz');
 	await page.getByRole('button', { name: 'Find my class' }).click();
-	await expect(page.getByText('No class has that code now.')).toBeVisible();
-	await expect(page.getByRole('textbox', { name: 'Code from the poster' })).toHaveValue('zzzz-zzzz');
-	await page.getByRole('textbox', { name: 'Code from the poster' }).fill(`${code.slice(0, 4).toUpperCase()}-${code.slice(4)}`);
+	await expect(page.getByText('No class has that join code now.')).toBeVisible();
+	await expect(page.getByRole('textbox', { name: 'Join code' })).toHaveValue('zzzz-zzzz');
+	await page.getByRole('textbox', { name: 'Join code' }).fill(`${code.slice(0, 4).toUpperCase()}-${code.slice(4)}`);
 	await page.getByRole('button', { name: 'Find my class' }).click();
 	await page.getByRole('textbox', { name: 'Your name' }).fill('Marit');
 	await page.getByRole('button', { name: 'Ask to join' }).click();

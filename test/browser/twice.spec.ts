@@ -32,7 +32,7 @@ test('a join code whose button is pressed twice is the one that the page shows',
 	const [held] = await app.ask((sql) => sql`select id, join_code from classes where title = 'Thursday evening, village hall'`);
 	await open(page, `/classes/${held!.id}/people`);
 	await page.getByRole('button', { name: 'Make a new code' }).dblclick();
-	await expect(page.getByText('A new code holds.')).toBeVisible();
+	await expect(page.getByText('This is the new join code.')).toBeVisible();
 	const [now] = await app.ask((sql) => sql`select join_code from classes where id = ${held!.id}`);
 	expect(now!.join_code).not.toBe(held!.join_code);
 	await expect(page.locator('.letters')).toHaveText(`${now!.join_code.slice(0, 4)}-${now!.join_code.slice(4)}`);

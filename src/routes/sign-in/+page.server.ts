@@ -1,6 +1,7 @@
 import { fail, redirect } from '@sveltejs/kit';
 import { deviceOf } from '$lib/server/attempt.ts';
 import { proveWords } from '$lib/server/card.ts';
+import { plainCode } from '$lib/server/member.ts';
 import { provePassphrase } from '$lib/server/person.ts';
 import { beginSession, setSessionCookie } from '$lib/server/session.ts';
 import { wayOn } from '$lib/ui/way-on.ts';
@@ -19,7 +20,7 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const typed = { classId: String(form.get('classId') ?? ''), words: String(form.get('words') ?? '') };
 		if (typed.classId.trim() === '') return fail(400, { issues: [{ code: 'class-code-missing', path: 'classId' }], typed });
-		const proved = await proveWords(locals.sql, { classId: typed.classId.replace(/[\s-]/g, ''), words: typed.words }, deviceOf(cookies, url));
+		const proved = await proveWords(locals.sql, { classId: plainCode(typed.classId), words: typed.words }, deviceOf(cookies, url));
 		// The words are typed again only where they were wrong: they stay, as everything typed does.
 		if (!proved.ok) return fail(400, { issues: proved.issues, typed });
 		const { person, cardId, classId } = proved.value;

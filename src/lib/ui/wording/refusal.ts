@@ -32,8 +32,8 @@ const says: Readonly<Record<string, string | Says>> = {
 	'try-later': 'That was ten times in a row. Wait five minutes, then try again.',
 	'tried-too-often': 'This has been tried too often. Ask your teacher for a new card, or whoever runs this computer for a new link.',
 	// Joining
-	'code-missing': 'Type the code from the poster, or ask your teacher for it.',
-	'code-unknown': 'No class has that code now. Codes run out: check each letter, or ask your teacher for the code that holds.',
+	'code-missing': 'Type the join code from your teacher’s poster, or ask for it.',
+	'code-unknown': 'No class has that join code now. Join codes run out: check each letter and figure, or ask your teacher for a new one.',
 	'class-full': ({ expected }) => `This class has ${count(number(expected), 'seat', 'seats')}, and none is free. Ask your teacher.`,
 	// A class's forms
 	'not-a-lesson': 'Choose one of the lessons.',

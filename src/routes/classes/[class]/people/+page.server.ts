@@ -49,8 +49,8 @@ export const actions: Actions = {
 	async code({ locals: { sql, asker }, params, request }) {
 		if (!asker) error(404);
 		const minutes = (await request.formData()).get('minutes');
-		if (!holds.some(({ value }) => value === minutes)) return fail(400, { of: 'code', said: 'Choose how long the new code holds. Nothing has changed yet.' });
+		if (!holds.some(({ value }) => value === minutes)) return fail(400, { of: 'code', said: 'Choose how long the new join code holds. Nothing has changed yet.' });
 		await newJoinCode(sql, asker, params.class, new Date(), Number(minutes));
-		return { of: 'code', said: 'A new code holds. The one before it opens nothing now.' };
+		return { of: 'code', said: 'This is the new join code. The one before it opens nothing now.' };
 	}
 };
