@@ -48,11 +48,18 @@ async function loadApp(): Promise<Handler> {
 function stopWhenTold(web: Web, opened: Opened): void {
 	let stopping = false;
 	const stop = (): void => {
-		// Told twice: at once. Nothing acknowledged is lost by that.
-		if (stopping) process.exit(1);
 		stopping = true;
 		void web.close().then(opened.close).finally(() => process.exit(0));
 	};
 	// By Ctrl+C, by another program, or because the window was closed.
-	for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+	for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+		// Told twice: at once. Nothing acknowledged is lost by that.
+		process.on(signal, () => (stopping ? process.exit(1) : stop()));
+	}
+	// npm tells the shell it runs us in, and not us. That shell lives as long as npm does: it is gone, so we were meant.
+	if (process.env.npm_lifecycle_event !== 'start') return;
+	const shell = process.ppid;
+	setInterval(() => {
+		if (process.ppid !== shell && !stopping) stop();
+	}, 500).unref();
 }

@@ -28,7 +28,7 @@ export interface App {
 	stop(): Promise<void>;
 }
 
-const freePort = (): Promise<number> => new Promise((done) => {
+export const freePort = (): Promise<number> => new Promise((done) => {
 	const probe = createServer().listen(0, () => {
 		const address = probe.address();
 		probe.close(() => done(typeof address === 'object' && address ? address.port : 0));
