@@ -50,6 +50,13 @@ export function nhanesBody(random: Random): Required<Body> {
 
 const between = (random: Random, least: number, most: number): number => least + (most - least) * random();
 
+/** A plain half circle for hand sums: 60 cm long, a band of 4 cm, every allowance 1.5 cm. */
+export const halfCircle: Skirt = {
+	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, panelShares: null,
+	band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, closure: 'zip', hem: 15, hemFinish: 'narrow', hemFacing: 50,
+	zipAt: 'centreBack', zipSeries: 'cm', lining: null, allowances: { waist: 15, seam: 15 }
+};
+
 /** Anything that may be chosen, within what checkInput takes; some of it can't be cut. */
 export function anySkirt(random: Random): Skirt {
 	const usual = [0.25, 1 / 3, 0.5, 0.75, 1, 1.5, 2];

@@ -2,13 +2,10 @@ import { expect, test } from 'vitest';
 import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
 import type { Seam } from '../../src/lib/drafting/seam.ts';
 import type { Skirt } from '../../src/lib/drafting/skirt.ts';
-import { anySkirt, seeded } from './bodies.ts';
+import { anySkirt, seeded, halfCircle } from './bodies.ts';
 
 const body = { waist: 740, hip: 990, waistToHip: 200 };
-const skirt: Skirt = {
-	style: 'flared', share: 0.5, length: 600, waistEase: 10, hipEase: 20, panels: 1, band: { kind: 'straight', depth: 40, underlap: 30, sits: 'above' }, hem: 15,
-	hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'zip', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
-};
+const skirt = halfCircle;
 function draftOf(choices: Partial<Skirt>): Draft {
 	const draft = draftSkirt(body, { ...skirt, ...choices });
 	if (!draft.ok) throw new Error(JSON.stringify(draft.issues));

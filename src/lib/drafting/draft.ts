@@ -7,17 +7,17 @@ import { checksOf } from './checks/all.ts';
 import { obstacles } from './cuttable.ts';
 import { facingPieces } from './facing.ts';
 import { figuresOf } from './figures.ts';
-import { liningBelowZip } from './opening.ts';
-import { lining, panelPieces, panelPlaces, shell, type PanelPlace } from './panel.ts';
+import { liningBelowZip, type ZipFigures } from './opening.ts';
+import { landmarksOf, lining, panelPieces, panelPlaces, shell, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
 import { ok, refuse, type Result } from './result.ts';
 import { ringPiece } from './ring.ts';
 import type { Seam } from './seam.ts';
-import { seamsOf } from './seams.ts';
+import { seamsOf, type BandWork } from './seams.ts';
 import { isRing, liningShare, type FlaredSkirt, type Skirt } from './skirt.ts';
 
 /** Every figure of a flared skirt, unrounded; lengths mm, angles radians, areas mm². */
-export interface Figures {
+export interface Figures extends Partial<ZipFigures> {
 	readonly sweepAngle: number;
 	readonly waistSeamGirth: number;
 	readonly waistRadius: number;
@@ -41,10 +41,6 @@ export interface Figures {
 	readonly elasticLength?: number;
 	/** The least opening below the waist seam that lets the hip through; 0 when none is needed. Absent, as the zip is, without a hip. */
 	readonly openingBelowSeam?: number;
-	/** The zip to buy: the least shop length that is not under the opening. */
-	readonly zipLength?: number;
-	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down, or the hem fold if that comes first. */
-	readonly zipEndBelowSeam?: number;
 	/** Of the widest panel, as the three figures below it. */
 	readonly panelAngle: number;
 	readonly panelCutArea: number;
@@ -63,15 +59,17 @@ export interface Figures {
 	readonly liningOpeningBelowSeam?: number;
 }
 
-export interface Draft {
+/** All that is told about one skirt, of whatever style. */
+export interface DraftOf<Chosen, Told, Back, Who = Body> {
 	readonly unit: 'mm';
-	readonly body: Body;
-	readonly skirt: Skirt;
-	readonly figures: Figures;
+	readonly body: Who;
+	readonly skirt: Chosen;
+	readonly figures: Told;
 	readonly pieces: readonly Piece[];
 	readonly seams: readonly Seam[];
-	readonly checks: readonly Check[];
+	readonly checks: readonly Back[];
 }
+export interface Draft extends DraftOf<Skirt, Figures, Check> {}
 
 /** Raised whenever the same inputs may give other figures: a clearance remembers it. */
 export const ENGINE = '3';
@@ -87,12 +85,12 @@ export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
 
 	const figures = figuresOf(body, skirt);
 	const places = panelPlaces(skirt, figures.sweepAngle);
-	const pieces = piecesOf(body, skirt, figures, places);
-	const contour = skirt.band.kind === 'contour' ? contourFigures(skirt.band, body.waist + skirt.waistEase) : null;
+	const band = bandWork(skirt, figures, places);
+	const pieces = piecesOf(body, skirt, figures, places, band);
 	const { zipEndBelowSeam: zipEnd, skirtLength, liningHemRadius = 0, liningWaistRadius = 0, liningOpeningBelowSeam = 0 } = figures;
 	const liningLength = liningHemRadius - liningWaistRadius;
 	const seams = seamsOf({
-		places, pieces, skirt, waistSeam: figures.waistSeamGirth, contour,
+		places, pieces, skirt, band,
 		open: zipEnd === undefined ? 0 : zipEnd / skirtLength,
 		liningOpen: zipEnd === undefined ? 0 : Math.min(1, Math.max(zipEnd + liningBelowZip, liningOpeningBelowSeam) / liningLength)
 	});
@@ -108,16 +106,22 @@ function settled(chosen: Skirt): Skirt {
 	return skirt;
 }
 
-function piecesOf(body: Body, skirt: FlaredSkirt, figures: Figures, places: readonly PanelPlace[]): readonly Piece[] {
+function bandWork({ band, zipAt, closure, allowances }: FlaredSkirt, { waistSeamGirth: seam }: Figures, places: readonly PanelPlace[]): BandWork {
+	if (band.kind === 'faced') return null;
+	const sewn = { seam, underlap: band.underlap, zipAt, start: places[0]!.from, landmarks: landmarksOf(places) };
+	return band.kind === 'contour' ? { contour: sewn } : { strip: { ...sewn, kind: band.kind, depth: band.depth, ring: closure === 'none', allowances } };
+}
+
+function piecesOf(body: Body, skirt: FlaredSkirt, figures: Figures, places: readonly PanelPlace[], work: BandWork): readonly Piece[] {
 	const { allowances, band } = skirt;
-	const { waistRadius, hemRadius, waistSeamGirth, liningHemRadius, liningWaistRadius, liningSweepAngle } = figures;
+	const { waistRadius, hemRadius, liningHemRadius, liningWaistRadius, liningSweepAngle } = figures;
 	const size = {
 		waistRadius, hemRadius, zipEnd: figures.zipEndBelowSeam,
 		waistAllowance: allowances.waist, seamAllowance: allowances.seam, hemAllowance: skirt.hem
 	};
 	const pieces = isRing(skirt) ? [ringPiece(size, 'panel', 'shell')] : [...panelPieces(places, size, shell)];
-	if (band.kind === 'contour') pieces.push(...contourPieces(places, contourFigures(band, body.waist + skirt.waistEase), skirt));
-	else if (band.kind !== 'faced') pieces.push(...stripPieces(places, waistSeamGirth, skirt));
+	if (work && 'strip' in work) pieces.push(...stripPieces(work.strip));
+	else if (work && band.kind === 'contour') pieces.push(...contourPieces(work.contour, contourFigures(band, body.waist + skirt.waistEase), skirt));
 	pieces.push(...facingPieces(places, size, skirt));
 	if (liningHemRadius === undefined || liningWaistRadius === undefined || liningSweepAngle === undefined) return pieces;
 	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.

@@ -1,9 +1,10 @@
 // Every figure of a flared skirt in closed form (drafting by sectors: circle geometry). Millimetres and radians.
 import { contourFigures } from './band/contour-figures.ts';
 import { contourOpening } from './band/contour-opening.ts';
+import { elasticLength } from './band/elastic.ts';
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
-import { openingBelow, topStop, zipFor } from './opening.ts';
+import { openingBelow, zipFigures } from './opening.ts';
 import { sweepAngle, waistRadius } from './sweep.ts';
 import { isRing, liningShare, type Band, type FlaredSkirt } from './skirt.ts';
 
@@ -93,13 +94,4 @@ function bandFigures({ band, allowances }: FlaredSkirt, seam: number): Pick<Figu
 	if (band.kind === 'faced') return { bandCutLength: 0, bandCutDepth: 0 };
 	const sides = band.kind === 'contour' ? band.depth : 2 * band.depth;
 	return { bandCutLength: seam + band.underlap + 2 * allowances.seam, bandCutDepth: sides + 2 * allowances.waist };
-}
-
-/** What an elastic is cut to, its ends lapped: nine tenths of the waist (from memory: try it on). mm */
-export const elasticLength = (waist: number): number => 0.9 * waist + elasticLap;
-const elasticLap = 20;
-
-function zipFigures(opening: number, series: FlaredSkirt['zipSeries'], skirtLength: number): Required<Pick<Figures, 'zipLength' | 'zipEndBelowSeam'>> {
-	const { length } = zipFor(opening, series);
-	return { zipLength: length, zipEndBelowSeam: Math.min(length + topStop, skirtLength) };
 }

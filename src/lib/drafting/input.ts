@@ -3,8 +3,8 @@ import type { Body, Measurement } from './body.ts';
 import { obstaclesIn } from './cuttable.ts';
 import { defaults } from './defaults.ts';
 import { brief, Fields, type Within } from './fields.ts';
+import { allKnown, limits, readAllowances, readMeasurement, type Known } from './read.ts';
 import type { Unit } from './length.ts';
-import { checkMeasurement } from './measurement.ts';
 import { ok, refuse, type Result } from './result.ts';
 import type { Band, FlaredSkirt, HemFinish, Skirt } from './skirt.ts';
 
@@ -15,10 +15,6 @@ export interface DraftInput {
 	readonly skirt: Skirt;
 }
 
-/** Least and most, mm (common practice, no source): they catch slips by ten, and a skirt outside them is another garment. */
-const limits = {
-	waistEase: [-50, 300], elastic: [3, 120], lower: [300, 2600], facing: [20, 300], hipEase: [-50, 500], depth: [5, 300], underlap: [0, 200], hem: [0, 200], shorterBy: [0, 500], allowance: [0, 100]
-} as const;
 const shares = [0.1, 2] as const;
 const panels = [1, 12] as const;
 
@@ -45,10 +41,6 @@ export function checkInput(value: unknown): Result<DraftInput> {
 	return refuse(...top.issues, ...inTheWay);
 }
 
-/** Each field of one object, or undefined where it was refused. */
-type Known<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
-const allKnown = <T extends object>(fields: T): fields is T & Known<T> => Object.values(fields).every((field) => field !== undefined);
-
 /** The body of an input of any style; undefined where it was refused. */
 export function readBodyOf(top: Fields, within: Within): Body | undefined {
 	const fields = top.group('body', within, 'required');
@@ -62,15 +54,6 @@ function readBody(fields: Fields): { readonly needed: { readonly waist: number |
 	const waistToHip = readMeasurement(fields, 'waistToHip');
 	fields.unknown();
 	return { needed: { waist }, more: { ...(hip !== undefined && { hip }), ...(waistToHip !== undefined && { waistToHip }) } };
-}
-
-function readMeasurement(fields: Fields, name: Measurement, need?: 'required'): number | undefined {
-	const mm = fields.length(name, need);
-	if (mm === undefined || fields.unit === undefined) return mm;
-	const checked = checkMeasurement(name, mm, fields.pathOf(name));
-	if (checked.ok) return mm;
-	fields.issues.push(...checked.issues);
-	return undefined;
 }
 
 /** The waist seam of what could be read: an elastic's rests on the hip, so nothing is said of it here. */
@@ -98,11 +81,7 @@ function readSkirt(fields: Fields, within: Within) {
 	const zipAt = fields.word('zipAt', ['centreBack', 'leftSide'], defaults.zipAt.value);
 	const zipSeries = fields.word('zipSeries', ['cm', 'in'], defaults.zipSeries.value);
 	const lining = readLining(fields, within);
-	// Left out, a group is read as if it were empty.
-	const allowances = fields.group('allowances', within, {});
-	const waistAllowance = allowances?.length('waist', defaults.waistAllowance.value, limits.allowance);
-	const seamAllowance = allowances?.length('seam', defaults.seamAllowance.value, limits.allowance);
-	allowances?.unknown();
+	const { waistAllowance, seamAllowance } = readAllowances(fields, within);
 	fields.unknown();
 	return {
 		style, share, length, waistEase, hipEase, panels: panelCount, panelShares, band, closure, hem, hemFinish, hemFacing, zipAt, zipSeries, lining,

@@ -51,3 +51,14 @@ export function zipFor(opening: number, series: 'cm' | 'in'): Zip {
 	const step = series === 'cm' ? 10 : 25.4;
 	return { length: Math.ceil((opening - 1e-6) / step) * step, inShops: false };
 }
+
+export interface ZipFigures {
+	/** The zip to buy: the least shop length that is not under the opening. */
+	readonly zipLength: number;
+	/** Where the seam starts below the waist line: the zip's bottom stop, its length and the top stop's 5 mm down, or the hem fold if that comes first. */
+	readonly zipEndBelowSeam: number;
+}
+export function zipFigures(opening: number, series: 'cm' | 'in', skirtLength: number): ZipFigures {
+	const { length } = zipFor(opening, series);
+	return { zipLength: length, zipEndBelowSeam: Math.min(length + topStop, skirtLength) };
+}

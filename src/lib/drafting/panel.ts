@@ -1,4 +1,5 @@
 // The panels round the body, and one panel as a piece: a sector with straight edges, in shell or lining.
+import { startPlace } from './closure.ts';
 import type { Outline } from './geometry/outline.ts';
 import { offset } from './geometry/offset.ts';
 import { polar, type Point } from './geometry/point.ts';
@@ -40,7 +41,7 @@ export function panelPlaces(skirt: FlaredSkirt, sweep: number): readonly PanelPl
 			{ piece: 'front', copy: 1, from: 0.75, to: 1.25, first: right, second: left, angle, zip: [left] }
 		];
 	}
-	const start = zipAt === 'leftSide' ? 0.25 : 0.5;
+	const start = startPlace(zipAt);
 	const [first, second] = ['first seam', 'second seam'];
 	return Array.from({ length: panels }, (_, i) => ({
 		piece: 'panel', copy: i + 1, from: start + i / panels, to: start + (i + 1) / panels, first, second, angle,
@@ -53,7 +54,7 @@ function unequalPlaces(shares: readonly number[], zipAt: FlaredSkirt['zipAt'], s
 	const [left, right] = ['left side', 'right side'];
 	const sides = shares.length === 2 && zipAt === 'leftSide';
 	// The front lies evenly about centre front, so that its left side is half its share away.
-	let from = sides ? shares[1]! / 2 : zipAt === 'leftSide' ? 0.25 : 0.5;
+	let from = sides ? shares[1]! / 2 : startPlace(zipAt);
 	return shares.map((share, i) => {
 		const start = from;
 		from += share;

@@ -1,7 +1,7 @@
 // Every seam of a flared skirt: which edges are joined, from where to where, in the order they are met going round.
-import type { ContourFigures } from './band/contour-figures.ts';
 import { contourJoins } from './band/contour.ts';
-import { stripJoins } from './band/strip.ts';
+import type { SewnBand } from './band/sewn.ts';
+import { stripJoins, type StripBand } from './band/strip.ts';
 import { lengthOf } from './geometry/measure.ts';
 import { hemFacing, landmarkAt, landmarksOf, lining, shell, waistFacing, type Follows, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
@@ -12,20 +12,27 @@ export interface Sewn {
 	readonly places: readonly PanelPlace[];
 	readonly pieces: readonly Piece[];
 	readonly skirt: FlaredSkirt;
-	readonly waistSeam: number;
 	/** How far the slits reach below the waist seam, each as a part of its own seam, 0…1. */
 	readonly open: number;
 	readonly liningOpen: number;
-	readonly contour: ContourFigures | null;
+	readonly band: BandWork;
 }
 
+/** What is sewn to the waist: a strip, a contour band, or nothing where the waist is faced. */
+export type BandWork = { readonly strip: StripBand } | { readonly contour: SewnBand } | null;
+
 export function seamsOf(sewn: Sewn): readonly Seam[] {
-	const measure = measurer(sewn.pieces);
-	return joinsOf(sewn).map((join) => ({ ...join, lengthA: measure(join.a), lengthB: measure(join.b) }));
+	return measured(joinsOf(sewn), sewn.pieces);
+}
+
+/** Joins with their lengths along the stitch lines. */
+export function measured(joins: readonly Join[], pieces: readonly Piece[]): readonly Seam[] {
+	const measure = measurer(pieces);
+	return joins.map((join) => ({ ...join, lengthA: measure(join.a), lengthB: measure(join.b) }));
 }
 
 /** Lengths along stitch lines, each edge measured once. */
-export function measurer(pieces: readonly Piece[]): (edges: readonly SeamEdge[]) => number {
+function measurer(pieces: readonly Piece[]): (edges: readonly SeamEdge[]) => number {
 	const lengths = new Map<string, number>();
 	const edgeOf = (piece: string, edge: string): number => {
 		const key = `${piece}/${edge}`;
@@ -39,14 +46,14 @@ export function measurer(pieces: readonly Piece[]): (edges: readonly SeamEdge[])
 	return (edges) => edges.reduce((sum, { piece, edge, from, to }) => sum + edgeOf(piece, edge) * Math.abs(to - from), 0);
 }
 
-function joinsOf({ places, skirt, waistSeam, open, liningOpen, contour }: Sewn): readonly Join[] {
+function joinsOf({ places, skirt, open, liningOpen, band }: Sewn): readonly Join[] {
 	const ring = isRing(skirt);
 	const waist = edgesRound(places, shell, 'waist');
 	const joins: Join[] = ring ? [] : [...panelJoins(places, shell, open, '')];
-	if (skirt.band.kind === 'faced') {
+	if (!band) {
 		if (!ring) joins.push(...panelJoins(places, waistFacing, skirt.closure === 'zip' ? 1 : 0, 'waist facing '));
 		joins.push(join('waist facing to waist', edgesRound(places, waistFacing, 'waist'), waist));
-	} else joins.push(...(contour ? contourJoins(waist, contour, skirt) : stripJoins(waist, waistSeam, skirt)));
+	} else joins.push(...('strip' in band ? stripJoins(waist, band.strip, 0) : contourJoins(waist, band.contour)));
 	if (skirt.hemFinish === 'faced') {
 		if (!ring) joins.push(...panelJoins(places, hemFacing, 0, 'hem facing '));
 		joins.push(join('hem facing to hem', edgesRound(places, hemFacing, 'hem'), edgesRound(places, shell, 'hem')));

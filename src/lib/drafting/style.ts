@@ -55,7 +55,7 @@ function readByStyle(value: unknown): Result<AnyInput> {
 	const within = { unit, issues: top.issues } as const;
 	const body = readBodyOf(top, within);
 	const fields = top.group('skirt', within, 'required');
-	const skirt = fields && readers[style](fields, unit !== undefined);
+	const skirt = fields && readers[style](fields, within);
 	top.unknown();
 	return top.issues.length === 0 && unit && body && skirt ? ok({ unit, body, skirt }) : refuse(...top.issues);
 }

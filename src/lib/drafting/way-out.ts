@@ -4,8 +4,8 @@ import type { WayOut } from './check.ts';
 import { obstacles } from './cuttable.ts';
 import type { Skirt } from './skirt.ts';
 
-/** The skirt with the choice at the way's path changed. A path that leads nowhere is our own bug. */
-export function takeWayOut(skirt: Skirt, way: WayOut): Skirt {
+/** The skirt, of any style, with the choice at the way's path changed. A path that leads nowhere is our own bug. */
+export function takeWayOut<Choices extends object>(skirt: Choices, way: WayOut): Choices {
 	const [root, ...keys] = way.path.split('.');
 	if (root !== 'skirt' || keys.length === 0) throw new Error(`no way out at ${way.path}`);
 	const set = (node: unknown, [key, ...rest]: readonly string[]): unknown => {
@@ -14,7 +14,7 @@ export function takeWayOut(skirt: Skirt, way: WayOut): Skirt {
 		const held: Readonly<Record<string, unknown>> = { ...node };
 		return { ...held, [key]: set(held[key], rest) };
 	};
-	return set(skirt, keys) as Skirt;
+	return set(skirt, keys) as Choices;
 }
 
 /** Only the ways out that leave a skirt that can be cut. */

@@ -1,52 +1,25 @@
 import { expect, test } from 'vitest';
-import { crossesItself } from '../../../src/lib/drafting/geometry/crossing.ts';
-import { area, edgeLength, stretches } from '../../../src/lib/drafting/geometry/measure.ts';
 import { Fields } from '../../../src/lib/drafting/fields.ts';
 import type { Issue } from '../../../src/lib/drafting/result.ts';
-import type { Body } from '../../../src/lib/drafting/body.ts';
 import { draftPleated, type PleatedDraft } from '../../../src/lib/drafting/pleated/draft.ts';
 import { readPleated } from '../../../src/lib/drafting/pleated/input.ts';
 import type { PleatedSkirt } from '../../../src/lib/drafting/pleated/skirt.ts';
-import { takeWay } from '../../../src/lib/drafting/tiered/way.ts';
-import { ansurBody, nhanesBody, seeded } from '../bodies.ts';
+import { seeded } from '../bodies.ts';
 import { surveyed, walked } from '../measured.ts';
+import { bodies, casesOf, expectPairsMatch, expectSameInEveryUnit, expectSound, inUnitOf, near, takeAllWaysOn, takeAllWaysOut } from '../sound.ts';
 import { anyPleated } from './pleats.ts';
 
-const bodies = Number(process.env.BODIES ?? 2000);
-
-interface Case { readonly body: Body; readonly skirt: PleatedSkirt }
-function cases(count: number, seed: number): readonly Case[] {
-	const random = seeded(seed);
-	return Array.from({ length: count }, (_, i) => {
-		const { waist, hip, waistToHip } = i % 2 ? ansurBody(random) : nhanesBody(random);
-		// Now and then a reading is missing.
-		return { body: i % 10 === 0 ? { waist } : i % 10 === 5 ? { waist, hip } : { waist, hip, waistToHip }, skirt: anyPleated(random) };
-	});
-}
+const cases = (count: number, seed: number) => casesOf(count, seed, anyPleated);
 const drafted = (count: number, seed: number): readonly PleatedDraft[] => cases(count, seed).flatMap(({ body, skirt }) => {
 	const draft = draftPleated(body, skirt);
 	return draft.ok ? [draft.value] : [];
 });
-function near(measured: number, figure: number, within = 0.01): void {
-	if (!(Math.abs(measured - figure) <= within)) expect(measured).toBe(figure);
-}
 
 test('No outline crosses itself, every one runs counterclockwise and closes, and every number is a number', () => {
 	const drafts = drafted(bodies, 61);
 	// One body in five lacks a reading that pleats need.
 	expect(drafts.length).toBeGreaterThan(bodies * 0.6);
-	for (const draft of drafts) {
-		for (const { stitch, cut } of draft.pieces) {
-			for (const outline of [stitch, cut]) {
-				if (crossesItself(outline)) expect(outline).toBe('not crossing itself');
-				if (!(area(outline) > 0)) expect(area(outline)).toBeGreaterThan(0);
-				near(Math.hypot(outline.edges.at(-1)!.end[0] - outline.start[0], outline.edges.at(-1)!.end[1] - outline.start[1]), 0, 1e-9);
-				for (const stretch of stretches(outline)) if (!(edgeLength(stretch) > 0)) expect(edgeLength(stretch)).toBeGreaterThan(0);
-			}
-		}
-		// JSON turns what is no number into null; only folds and centres may be null.
-		expect(JSON.parse(JSON.stringify(draft))).toEqual(draft);
-	}
+	drafts.forEach(expectSound);
 });
 
 test('Every figure agrees with what is measured on the outlines', () => {
@@ -108,19 +81,8 @@ test('Each hidden fold lies midway between the fold and the placement line that 
 
 test('Every sewn pair matches where it is measured, to 0.01 mm', () => {
 	for (const { pieces, seams, checks } of drafted(Math.min(bodies, 2000), 65)) {
-		const lengths = new Map<string, number>();
-		const measure = (edges: PleatedDraft['seams'][number]['a']) => edges.reduce((sum, { piece, copy, edge, from, to }) => {
-			const { stitch, count } = pieces.find(({ name }) => name === piece)!;
-			if (copy > count) expect(copy).toBeLessThanOrEqual(count);
-			const length = lengths.get(`${piece} ${edge}`) ?? walked(stitch, edge);
-			lengths.set(`${piece} ${edge}`, length);
-			return sum + length * Math.abs(to - from);
-		}, 0);
-		for (const seam of seams) {
-			near(measure(seam.a), seam.lengthA);
-			near(measure(seam.b), seam.lengthB);
-			near(seam.lengthA - seam.lengthB, 0);
-		}
+		expectPairsMatch({ pieces, seams });
+		for (const { ease } of seams) if (ease !== 0) expect(ease).toBe(0);
 		expect(checks.find(({ code }) => code === 'seam-walk')?.severity).toBe('good');
 	}
 });
@@ -151,20 +113,7 @@ test('The landmarks of the folded waist meet the band’s', () => {
 });
 
 test('Taking any way out of a check clears it', () => {
-	const taken = new Set<string>();
-	for (const { body, skirt, checks } of drafted(Math.max(2000, bodies), 65)) {
-		for (const check of checks) {
-			for (const way of check.waysOut) {
-				const draft = draftPleated(body, takeWay(skirt, way));
-				const where = JSON.stringify({ body, skirt, check, way });
-				if (!draft.ok) throw new Error(`can't be cut: ${where}`);
-				const left = draft.value.checks.filter(({ code, about, severity }) => code === check.code && about === check.about && severity !== 'good');
-				if (left.length > 0) throw new Error(`still there: ${where} ${JSON.stringify(left)}`);
-				taken.add(`${check.code} ${way.path}`);
-			}
-		}
-	}
-	expect([...taken].sort()).toEqual([
+	expect(takeAllWaysOut(drafted(Math.max(2000, bodies), 65), draftPleated)).toEqual([
 		'hip-fit skirt.hipEase', 'opening-longer-than-skirt skirt.length', 'pleats-overlap skirt.depth', 'stride skirt.depth', 'stride skirt.pleats',
 		'taper-shallows skirt.depth', 'taper-shallows skirt.hipEase', 'taper-shallows skirt.pleats', 'taper-steep skirt.pleats', 'waist-bulk skirt.depth',
 		'zip-allowance skirt.allowances.seam', 'zip-longer-than-skirt skirt.length'
@@ -172,55 +121,27 @@ test('Taking any way out of a check clears it', () => {
 });
 
 test('Taking any way on from a refusal makes a skirt that can be cut, as far as that refusal goes', () => {
-	const taken = new Set<string>();
 	const random = seeded(70);
-	for (const { body, skirt } of cases(Math.max(2000, bodies), 67)) {
+	const refused = cases(Math.max(2000, bodies), 67).map(({ body, skirt }) => {
 		const bent: PleatedSkirt = {
 			...skirt, length: skirt.length * (0.05 + random()), hem: 400 * random(), clothWidth: 300 + 300 * random(), depth: random() < 0.5 ? 5 + 10 * random() : skirt.depth,
 			waistEase: 300 * random(), allowances: { waist: 15, seam: 100 * random() }
 		};
-		const draft = draftPleated(body, bent);
-		for (const issue of draft.ok ? [] : draft.issues) {
-			// What mends a missing reading is the reading.
-			if (!issue.path.startsWith('body')) expect(issue.waysOut?.length).toBeGreaterThan(0);
-			for (const way of issue.waysOut ?? []) {
-				const again = draftPleated(body, takeWay(bent, way));
-				const left = again.ok ? [] : again.issues.filter(({ code }) => code === issue.code);
-				if (left.length > 0) throw new Error(`still there: ${JSON.stringify({ body, bent, issue, way, left })}`);
-				taken.add(`${issue.code} ${way.path}`);
-			}
-		}
-	}
-	expect([...taken].sort()).toEqual([
+		return { body, skirt: bent };
+	});
+	expect(takeAllWaysOn(refused, draftPleated, (path) => !path.startsWith('body'))).toEqual([
 		'band-deeper-than-length skirt.band.depth', 'hem-deeper-than-skirt skirt.hem', 'pleat-wider-than-cloth skirt.clothWidth', 'pleat-wider-than-cloth skirt.depth',
 		'pleat-wider-than-cloth skirt.pleats', 'pleats-end-above-hip skirt.length', 'taper-eats-pleat skirt.depth', 'taper-eats-pleat skirt.hipEase', 'taper-eats-pleat skirt.pleats'
 	]);
 });
 
 test('A change of unit changes nothing: not a figure, not a check', () => {
-	const plain = new Set(['pleats']);
-	for (const { body, skirt } of cases(500, 68)) {
-		const inUnit = (unit: 'mm' | 'cm' | 'in') => {
-			const per = unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1;
-			const scaled = (value: unknown): unknown => typeof value === 'number' ? value / per
-				: typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).map(([k, v]) => [k, plain.has(k) ? v : scaled(v)])) : value;
-			const issues: Issue[] = [];
-			const read = readPleated(Fields.of(scaled(skirt), 'skirt', unit, issues)!, true);
-			// What lies outside the limits is refused in every unit alike.
-			return read ? draftPleated(body, read) : { ok: false, issues } as const;
-		};
-		const mm = inUnit('mm');
-		for (const unit of ['cm', 'in'] as const) {
-			const other = inUnit(unit);
-			if (!mm.ok || !other.ok) {
-				expect(other.ok ? [] : other.issues.map(({ code, path }) => [code, path])).toEqual(mm.ok ? [] : mm.issues.map(({ code, path }) => [code, path]));
-				continue;
-			}
-			for (const [name, figure] of Object.entries(mm.value.figures)) near(other.value.figures[name as keyof PleatedDraft['figures']], figure, 1e-6);
-			const told = ({ checks }: PleatedDraft) => checks.map(({ code, severity, about, waysOut }) => [code, severity, about, waysOut.length]);
-			expect(told(other.value)).toEqual(told(mm.value));
-		}
-	}
+	expectSameInEveryUnit(cases(500, 68), ({ body, skirt }, unit) => {
+		const issues: Issue[] = [];
+		const read = readPleated(Fields.of(inUnitOf(skirt, unit, ['pleats']), 'skirt', unit, issues)!, { unit, issues });
+		// What lies outside the limits is refused in every unit alike.
+		return read ? draftPleated(body, read) : { ok: false, issues };
+	}, () => 1e-6);
 });
 
 test('Drafting leaves its input untouched', () => {

@@ -7,7 +7,7 @@ import { pleatedDefaults, readPleated } from '../../../src/lib/drafting/pleated/
 
 function read(value: object, unit: 'cm' | 'mm' | 'in' = 'cm') {
 	const issues: Issue[] = [];
-	const skirt = readPleated(Fields.of(value, 'skirt', unit, issues)!, true);
+	const skirt = readPleated(Fields.of(value, 'skirt', unit, issues)!, { unit, issues });
 	return { skirt, issues: issues.map(({ code, path }) => `${path}: ${code}`) };
 }
 

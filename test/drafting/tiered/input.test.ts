@@ -7,7 +7,7 @@ import { readTiered, tieredDefaults } from '../../../src/lib/drafting/tiered/inp
 
 function read(value: object, unit: 'cm' | 'mm' | 'in' = 'cm') {
 	const issues: Issue[] = [];
-	const skirt = readTiered(Fields.of(value, 'skirt', unit, issues)!, true);
+	const skirt = readTiered(Fields.of(value, 'skirt', unit, issues)!, { unit, issues });
 	return { skirt, issues: issues.map(({ code, path }) => `${path}: ${code}`) };
 }
 
@@ -41,7 +41,7 @@ test('Every mistake is named at once, each with its path', () => {
 	})).toEqual({
 		skirt: undefined, issues: [
 			'skirt.style: not-one-of', 'skirt.length: field-missing', 'skirt.tiers: number-out-of-range', 'skirt.ratio: number-out-of-range', 'skirt.ratios.2: number-out-of-range',
-			'skirt.ratios.5: unknown-field', 'skirt.lengths.by: unknown-field', 'skirt.band.underlap: unknown-field', 'skirt.cloth: not-one-of', 'skirt.clothWidth: length-out-of-range', 'skirt.sharee: unknown-field'
+			'skirt.ratios.5: unknown-field', 'skirt.lengths.by: unknown-field', 'skirt.band.underlap: length-out-of-range', 'skirt.cloth: not-one-of', 'skirt.clothWidth: length-out-of-range', 'skirt.sharee: unknown-field'
 		]
 	});
 	expect(read({ length: 80, lengths: { kind: 'given', each: { 1: 20 } } }).issues).toEqual(['skirt.lengths.each.2: field-missing', 'skirt.lengths.each.3: field-missing']);

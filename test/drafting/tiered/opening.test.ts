@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openingThroughRings, type Ring } from '../../../src/lib/drafting/tiered/opening.ts';
+import { openingThroughRings, type Ring } from '../../../src/lib/drafting/ring-opening.ts';
 import { seeded } from '../bodies.ts';
 
 /**

@@ -12,7 +12,7 @@ export function anyTiered(random: Random): TieredSkirt {
 	const lengths = pick<TierLengths>(random, [{ kind: 'equal' }, { kind: 'growing', by: between(random, 0.6, 1.8) }, { kind: 'given', each: per(each) }]);
 	const depth = between(random, 15, 60);
 	const band = random() < 0.4
-		? { kind: 'elastic', depth, elastic: between(random, 10, 60) } as const
+		? { kind: 'elastic', depth, underlap: 0, elastic: between(random, 10, 60) } as const
 		: { kind: 'straight', depth, underlap: random() < 0.2 ? 0 : between(random, 10, 60) } as const;
 	// Now and then lengths that don't add up.
 	const sum = depth + each.reduce((total, length) => total + length, 0);

@@ -2,14 +2,13 @@
 import { offset } from '../geometry/offset.ts';
 import type { Outline } from '../geometry/outline.ts';
 import { polar, type Point } from '../geometry/point.ts';
-import type { PanelPlace } from '../panel.ts';
 import type { Piece } from '../piece.ts';
 import type { Join, SeamEdge } from '../seam.ts';
 import type { FlaredSkirt } from '../skirt.ts';
 import type { ContourFigures } from './contour-figures.ts';
-import { bandNotches, sewnStretch } from './sewn.ts';
+import { bandNotches, lapStretch, sewnStretch, type SewnBand } from './sewn.ts';
 
-export function contourPieces(places: readonly PanelPlace[], figures: ContourFigures, skirt: FlaredSkirt): readonly Piece[] {
+export function contourPieces(sewn: SewnBand, figures: ContourFigures, skirt: FlaredSkirt): readonly Piece[] {
 	const { band, allowances } = skirt;
 	const { bandAngle, bandTopRadius: top, bandLowRadius: low } = figures;
 	const lap = band.underlap / low;
@@ -34,7 +33,7 @@ export function contourPieces(places: readonly PanelPlace[], figures: ContourFig
 		// At the middle of the sewn part, down the body, as the skirt's own (common practice, no source).
 		grain: { from: [top + band.depth * 0.15, 0], to: [low - band.depth * 0.15, 0] }
 	} as const;
-	const notches = bandNotches(places, bandAngle * low, skirt);
+	const notches = bandNotches(sewn);
 	return [
 		{ ...shared, name: 'band', cloth: 'shell', cut, notches },
 		{ ...shared, name: 'band facing', cloth: 'shell', cut, notches },
@@ -42,8 +41,8 @@ export function contourPieces(places: readonly PanelPlace[], figures: ContourFig
 	];
 }
 
-export function contourJoins(waist: readonly SeamEdge[], figures: ContourFigures, skirt: FlaredSkirt): readonly Join[] {
-	const sewn = sewnStretch(figures.bandAngle * figures.bandLowRadius, skirt);
+export function contourJoins(waist: readonly SeamEdge[], band: SewnBand): readonly Join[] {
+	const sewn = sewnStretch(band);
 	const of = (piece: string, edge: string, from: number, to: number): SeamEdge => ({ piece, copy: 1, edge, from, to });
 	const pair = (name: string, edge: string, from: number, to: number): Join =>
 		({ name, a: [of('band', edge, from, to)], b: [of('band facing', edge, from, to)], ease: 0 });
@@ -52,8 +51,8 @@ export function contourJoins(waist: readonly SeamEdge[], figures: ContourFigures
 		{ name: 'waist to band facing', a: waist, b: [of('band facing', 'waist', sewn.from, sewn.to)], ease: 0 },
 		pair('band top', 'top', 0, 1), pair('band first end', 'first end', 0, 1), pair('band last end', 'last end', 0, 1)
 	];
-	if (skirt.band.underlap > 0) {
-		const [from, to] = skirt.zipAt === 'leftSide' ? [0, sewn.from] : [sewn.to, 1];
+	if (band.underlap > 0) {
+		const [from, to] = lapStretch(band);
 		joins.push(pair('underlap', 'waist', from, to));
 	}
 	return joins;

@@ -14,7 +14,7 @@ import { walkChecks } from './walk.ts';
 
 /** `chosen` is what was asked for, where the draft had to choose otherwise. */
 export const checksOf = (drafted: Drafted, chosen: Skirt): readonly Check[] => [
-	...walkChecks(drafted),
+	...walkChecks(drafted.seams, { underlap: drafted.skirt.band.underlap, cutLength: drafted.figures.bandCutLength }),
 	...hipChecks(drafted),
 	...openingChecks(drafted, chosen),
 	...bandChecks(drafted),

@@ -1,23 +1,24 @@
-// Walking the seams: every sewn pair compared along the stitch line.
+// Walking the seams: every sewn pair compared along the stitch line. Alike for every style.
 import type { Check } from '../check.ts';
-import type { Drafted } from '../draft.ts';
+import type { Seam } from '../seam.ts';
+import { walkAgrees } from '../walk.ts';
 
-/** Pairs agree to this, or to the ease their style chose. mm */
-const agrees = 0.01;
+const differs = ({ lengthA, lengthB, ease }: Seam): number => Math.abs(lengthA - lengthB - ease);
 
-export function walkChecks({ seams, figures, skirt }: Drafted): readonly Check[] {
+/** Pairs agree to `walkAgrees`, or to the ease their style chose. `band`: what else is told of it. */
+export function walkChecks(seams: readonly Seam[], band: { readonly underlap: number; readonly cutLength: number }): readonly Check[] {
 	const checks: Check[] = [];
 	let widest = 0;
-	for (const { name, lengthA, lengthB, ease } of seams) {
-		const differs = Math.abs(lengthA - lengthB - ease);
-		widest = Math.max(widest, differs);
-		if (differs > agrees) checks.push({ code: 'seam-walk', severity: 'stop', about: name, figures: { lengthA, lengthB, ease }, waysOut: [] });
+	for (const seam of seams) {
+		widest = Math.max(widest, differs(seam));
+		const { name, lengthA, lengthB, ease } = seam;
+		if (differs(seam) > walkAgrees) checks.push({ code: 'seam-walk', severity: 'stop', about: name, figures: { lengthA, lengthB, ease }, waysOut: [] });
 	}
 	if (checks.length === 0) checks.push({ code: 'seam-walk', severity: 'good', figures: { seams: seams.length, widest }, waysOut: [] });
-	const band = seams.find(({ name }) => name === 'waist to band');
-	if (band) checks.push({
-		code: 'band-to-waist', severity: Math.abs(band.lengthA - band.lengthB) > agrees ? 'stop' : 'good',
-		figures: { waistSeam: band.lengthA, band: band.lengthB, underlap: skirt.band.underlap, cutLength: figures.bandCutLength }, waysOut: []
+	const sewn = seams.find(({ name }) => name === 'waist to band');
+	if (sewn) checks.push({
+		code: 'band-to-waist', severity: differs(sewn) > walkAgrees ? 'stop' : 'good',
+		figures: { waistSeam: sewn.lengthA, band: sewn.lengthB, ease: sewn.ease, ...band }, waysOut: []
 	});
 	return checks;
 }

@@ -3,7 +3,8 @@ import type { WayOut } from '../check.ts';
 import type { Draft } from '../draft.ts';
 import type { MadeHem } from './as-made.ts';
 import { longestIn, type Cloth } from './cloth.ts';
-import { changed, clearOfNick, leastAllowance, leastHem, panelAgain, same, slack, type RescueOption } from './option.ts';
+import { changed, clearOfNick, leastAllowance, panelAgain, same, slack, type RescueOption } from './option.ts';
+import { shallowest } from '../checks/hem.ts';
 
 /** Deeper than this a straight band no longer follows the waist, mm (common practice, no source). */
 const deepestBand = 80;
@@ -29,7 +30,7 @@ export function nickedHem(draft: Draft, depth: number): readonly RescueOption[] 
 const narrowerHem = (draft: Draft, by: number): readonly RescueOption[] => {
 	const { skirt, figures } = draft;
 	const hem = skirt.hem - by;
-	if (hem < leastHem[skirt.hemFinish] - slack) return [];
+	if (hem < shallowest[skirt.hemFinish] - slack) return [];
 	return changed(draft, 'narrower-hem', { hem, less: by, length: skirt.length, cutHemRadius: figures.hemRadius + hem }, [hemTo(hem)]);
 };
 
@@ -65,7 +66,7 @@ export function shortCloth(draft: Draft, cloth: Cloth): readonly RescueOption[] 
 	const gives = (choices: Partial<Pick<typeof skirt, 'share' | 'panels' | 'hem'>>): number => longestIn(cloth, seam, { ...skirt, ...choices });
 	const longest = gives({});
 	const options: RescueOption[] = [];
-	const hem = leastHem[skirt.hemFinish];
+	const hem = shallowest[skirt.hemFinish];
 	if (hem < skirt.hem && gives({ hem }) >= skirtLength) {
 		// Only as narrow as it must be: the box is as large as the cut hem, so every mm of hem is one of length.
 		const spared = Math.max(hem, skirt.hem - (skirtLength - longest));
@@ -95,7 +96,7 @@ export function shortCloth(draft: Draft, cloth: Cloth): readonly RescueOption[] 
 export function dippingHem(draft: Draft, lowest: MadeHem, chosen: MadeHem | null): readonly RescueOption[] {
 	const { skirt } = draft;
 	const level = ({ above, cutEdgeAbove, mostTrim, dip }: MadeHem): RescueOption['figures'] => ({ above, cutEdgeAbove, mostTrim, dip, hem: skirt.hem });
-	const { narrow } = leastHem;
+	const { narrow } = shallowest;
 	return [
 		same('level-lowest', level(lowest), lowest.trims),
 		...(chosen ? [same('level-chosen', level(chosen), chosen.trims)] : []),

@@ -38,8 +38,6 @@ export const leastUnderlap = 20;
 export const mostEase = 40;
 /** A nick ends so far from the stitch line that the stitches still hold, mm (common practice, no source). */
 export const clearOfNick = 3;
-/** The shallowest hem of each finish that can be turned, mm (common practice, no source; as checks/hem.ts has it). */
-export { shallowest as leastHem } from '../checks/hem.ts';
 /** Two lengths that differ by no more are the same. mm */
 export const slack = 1e-6;
 

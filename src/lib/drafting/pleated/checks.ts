@@ -2,9 +2,9 @@
 import type { Check, CheckCode, WayOut } from '../check.ts';
 import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
-import { walkChecks } from '../tiered/checks.ts';
-import { takeWay } from '../tiered/way.ts';
-import { zipChecks } from '../tiered/zip.ts';
+import { walkChecks } from '../checks/walk.ts';
+import { zipChecks } from '../checks/zip.ts';
+import { takeWayOut } from '../way-out.ts';
 import { mostPleats, pleatedObstacles, taperWays } from './cuttable.ts';
 import type { Drafted } from './draft.ts';
 import { pairs } from './folding.ts';
@@ -21,13 +21,13 @@ const layers = { flat: 3, most: 5 } as const;
 const least = 10;
 
 export const pleatedChecks = (drafted: Drafted): readonly PleatedCheck[] => [
-	...walkChecks(drafted.seams, 'waist to band'), ...hipChecks(drafted), ...openingChecks(drafted), overlapCheck(drafted), bulkCheck(drafted),
+	...walkChecks(drafted.seams, { underlap: drafted.skirt.band.underlap, cutLength: drafted.figures.bandCutLength }), ...hipChecks(drafted), ...openingChecks(drafted), overlapCheck(drafted), bulkCheck(drafted),
 	...taperChecks(drafted), ...strideChecks(drafted), { code: 'woven-cloth', severity: 'note', figures: {}, waysOut: [] }
 ];
 
 /** Ways that still can be cut and folded. */
 const open = ({ body, skirt }: Drafted, ways: readonly WayOut[]): readonly WayOut[] =>
-	ways.filter((way) => pleatedObstacles(body, takeWay(skirt, way)).length === 0);
+	ways.filter((way) => pleatedObstacles(body, takeWayOut(skirt, way)).length === 0);
 
 /** The closed girth is drafted from the hip, so only ease of less than nothing makes it too tight; free pleats then open. */
 function hipChecks({ body: { hip, waist }, skirt, figures }: Drafted): readonly PleatedCheck[] {
@@ -38,10 +38,10 @@ function hipChecks({ body: { hip, waist }, skirt, figures }: Drafted): readonly 
 }
 
 function openingChecks(drafted: Drafted): readonly PleatedCheck[] {
-	const { skirt, figures: { hipGirth: hip, waistSeamGirth, openingBelowSeam: opening, zipLength, skirtLength } } = drafted;
-	const facts = { hip, waistSeamGirth, opening, zipLength, skirtLength, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
+	const { skirt, figures: { hipGirth: needed, waistSeamGirth: waistSeam, openingBelowSeam: opening, zipLength, zipEndBelowSeam: zipEnd, skirtLength } } = drafted;
+	const facts = { opening, zipLength, zipEnd, skirtLength, needed, waistSeam, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
 	// The opening doesn't depend on the length.
-	return zipChecks(facts, (reach) => open(drafted, [{ path: 'skirt.length', value: reach + skirt.band.depth }]));
+	return zipChecks(facts, (reach) => [{ path: 'skirt.length', value: reach + skirt.band.depth }], (ways) => open(drafted, ways));
 }
 
 /** At the hip: a knife pleat reaches under its neighbour where it is deeper than the spacing; a box's halves under each other from a quarter of it. */

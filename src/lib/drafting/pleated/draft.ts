@@ -1,8 +1,9 @@
+import { stripPieces, type StripBand } from '../band/strip.ts';
 import type { Body } from '../body.ts';
-import type { Piece } from '../piece.ts';
+import { startPlace } from '../closure.ts';
+import type { DraftOf } from '../draft.ts';
+import { landmarksOf } from '../panel.ts';
 import { ok, refuse, type Result } from '../result.ts';
-import type { Seam } from '../seam.ts';
-import { waistbandPieces } from '../tiered/waistband.ts';
 import { pleatedChecks, type PleatedCheck } from './checks.ts';
 import { knownBody, pleatedObstacles, readingsMissing } from './cuttable.ts';
 import { pleatedFigures, type KnownBody, type PleatedFigures } from './figures.ts';
@@ -10,15 +11,7 @@ import { pleatPanels, pleatPieces } from './pieces.ts';
 import { pleatedSeams } from './seams.ts';
 import type { PleatedSkirt } from './skirt.ts';
 
-export interface PleatedDraft {
-	readonly unit: 'mm';
-	readonly body: KnownBody;
-	readonly skirt: PleatedSkirt;
-	readonly figures: PleatedFigures;
-	readonly pieces: readonly Piece[];
-	readonly seams: readonly Seam[];
-	readonly checks: readonly PleatedCheck[];
-}
+export interface PleatedDraft extends DraftOf<PleatedSkirt, PleatedFigures, PleatedCheck, KnownBody> {}
 export type Drafted = Omit<PleatedDraft, 'checks'>;
 
 /** Checked choices → everything that can be told about a pleated skirt, or what stands in the way. */
@@ -29,8 +22,11 @@ export function draftPleated(measured: Body, skirt: PleatedSkirt): Result<Pleate
 	if (inTheWay.length > 0) return refuse(...inTheWay);
 	const figures = pleatedFigures(body, skirt);
 	const panels = pleatPanels(figures);
-	const band = { band: skirt.band, seam: figures.waistSeamGirth, zipAt: skirt.zipAt, allowances: skirt.allowances };
-	const pieces = [...pleatPieces(panels, figures, skirt), ...waistbandPieces(band)];
+	const band: StripBand = {
+		kind: 'straight', depth: skirt.band.depth, underlap: skirt.band.underlap, ring: false, seam: figures.waistSeamGirth,
+		zipAt: skirt.zipAt, start: startPlace(skirt.zipAt), landmarks: landmarksOf([]), allowances: skirt.allowances
+	};
+	const pieces = [...pleatPieces(panels, figures, skirt), ...stripPieces(band)];
 	const drafted: Drafted = { unit: 'mm', body, skirt, figures, pieces, seams: pleatedSeams(panels, figures, pieces, skirt, band) };
 	return ok({ ...drafted, checks: pleatedChecks(drafted) });
 }

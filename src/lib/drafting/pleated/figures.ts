@@ -1,12 +1,12 @@
 // Every figure of a pleated skirt. Millimetres, angles radians. Folding: folding.ts; the rest is arithmetic.
 import type { Body } from '../body.ts';
-import { topStop, zipFor } from '../opening.ts';
-import { openingThroughRings } from '../tiered/opening.ts';
+import { zipFigures, type ZipFigures } from '../opening.ts';
+import { openingThroughRings } from '../ring-opening.ts';
 import { fold, mostLayers, type Folded, type Folding } from './folding.ts';
 import { openingStitched } from './opening.ts';
 import type { PleatedSkirt } from './skirt.ts';
 
-export interface PleatedFigures {
+export interface PleatedFigures extends ZipFigures {
 	readonly waistSeamGirth: number;
 	/** Closed: hip and its ease. */
 	readonly hipGirth: number;
@@ -41,8 +41,6 @@ export interface PleatedFigures {
 	readonly bandCutLength: number;
 	readonly bandCutDepth: number;
 	readonly openingBelowSeam: number;
-	readonly zipLength: number;
-	readonly zipEndBelowSeam: number;
 	readonly panelCutDepth: number;
 	/** Along the selvedge, one panel to a width, without the band. */
 	readonly clothLength: number;
@@ -76,7 +74,6 @@ export function pleatedFigures(body: KnownBody, skirt: PleatedSkirt): PleatedFig
 	const openingBelowSeam = skirt.stitchedTo === 'hip'
 		? openingStitched(waist, hip, body.waistToHip, flatWidth)
 		: openingThroughRings(waist, [{ girth: flatWidth, depth: skirtLength }], hip)!;
-	const zipLength = openingBelowSeam > 0 ? zipFor(openingBelowSeam, skirt.zipSeries).length : 0;
 	const panelCutDepth = skirtLength + allowances.waist + skirt.hem;
 	return {
 		waistSeamGirth: waist,
@@ -104,8 +101,7 @@ export function pleatedFigures(body: KnownBody, skirt: PleatedSkirt): PleatedFig
 		bandCutLength: waist + band.underlap + 2 * allowances.seam,
 		bandCutDepth: 2 * band.depth + 2 * allowances.waist,
 		openingBelowSeam,
-		zipLength,
-		zipEndBelowSeam: zipLength > 0 ? Math.min(zipLength + topStop, skirtLength) : 0,
+		...zipFigures(openingBelowSeam, skirt.zipSeries, skirtLength),
 		panelCutDepth,
 		clothLength: panels * panelCutDepth
 	};

@@ -1,7 +1,7 @@
 // The boundary of the pleated style: fields → checked choices in millimetres, every mistake named at once.
 import { defaults, type Default } from '../defaults.ts';
-import type { Fields } from '../fields.ts';
-import { checkMeasurement } from '../measurement.ts';
+import type { Fields, Within } from '../fields.ts';
+import { allKnown, limits, readAllowances, readMeasurement } from '../read.ts';
 import { fewestPleats, mostPleats } from './cuttable.ts';
 import type { PleatedSkirt, PleatKind } from './skirt.ts';
 
@@ -19,47 +19,32 @@ export const pleatedDefaults = {
 } as const;
 
 /** Least and most, mm (common practice, no source): outside them it is a slip. */
-const limits = {
-	waistEase: [-50, 300], hipEase: [-50, 500], depth: [5, 300], bandDepth: [5, 300], underlap: [0, 200], hem: [0, 200], clothWidth: [300, 4000], allowance: [0, 100]
-} as const;
+const own = { depth: [5, 300], clothWidth: [300, 4000] } as const;
 
-/** `known`: whether the input said its unit, so that lengths can be held against their limits. */
-export function readPleated(fields: Fields, known: boolean): PleatedSkirt | undefined {
-	const within = { unit: fields.unit, issues: fields.issues } as const;
+export function readPleated(fields: Fields, within: Within): PleatedSkirt | undefined {
 	const before = fields.issues.length;
-	const length = (of: Fields, name: string, usual: number, range: readonly [number, number]): number =>
-		of.length(name, usual, known ? range : undefined) ?? usual;
-
 	const style = fields.word('style', ['pleated'], 'pleated');
 	const kind = fields.word('kind', ['knife', 'box'], pleatedDefaults.kind.value);
-	const finished = fields.length('length', 'required');
-	if (finished !== undefined && known) {
-		const checked = checkMeasurement('length', finished, fields.pathOf('length'));
-		if (!checked.ok) fields.issues.push(...checked.issues);
-	}
-	const waistEase = length(fields, 'waistEase', defaults.waistEase.value, limits.waistEase);
-	const hipEase = length(fields, 'hipEase', defaults.hipEase.value, limits.hipEase);
+	const length = readMeasurement(fields, 'length', 'required');
+	const waistEase = fields.length('waistEase', defaults.waistEase.value, limits.waistEase);
+	const hipEase = fields.length('hipEase', defaults.hipEase.value, limits.hipEase);
 	const pleats = fields.whole('pleats', [fewestPleats, mostPleats], pleatedDefaults.pleats.value);
-	const depth = length(fields, 'depth', pleatedDefaults.depth.value, limits.depth);
+	const depth = fields.length('depth', pleatedDefaults.depth.value, own.depth);
 	const stitchedTo = fields.word('stitchedTo', ['hip', 'waist'], pleatedDefaults.stitchedTo.value);
-	const band = fields.group('band', within);
+	const band = fields.group('band', within, {});
 	band?.word('kind', ['straight'], 'straight');
-	const bandDepth = band ? length(band, 'depth', defaults.bandDepth.value, limits.bandDepth) : defaults.bandDepth.value;
-	const underlap = band ? length(band, 'underlap', defaults.underlap.value, limits.underlap) : defaults.underlap.value;
+	const bandDepth = band?.length('depth', defaults.bandDepth.value, limits.depth);
+	const underlap = band?.length('underlap', defaults.underlap.value, limits.underlap);
 	band?.unknown();
-	const hem = length(fields, 'hem', pleatedDefaults.hem.value, limits.hem);
+	const hem = fields.length('hem', pleatedDefaults.hem.value, limits.hem);
 	const hemFinish = fields.word('hemFinish', ['turned', 'narrow'], pleatedDefaults.hemFinish.value);
 	const zipAt = fields.word('zipAt', ['centreBack', 'leftSide'], defaults.zipAt.value);
 	const zipSeries = fields.word('zipSeries', ['cm', 'in'], defaults.zipSeries.value);
-	const clothWidth = length(fields, 'clothWidth', pleatedDefaults.clothWidth.value, limits.clothWidth);
-	const allowances = fields.group('allowances', within);
-	const waist = allowances ? length(allowances, 'waist', defaults.waistAllowance.value, limits.allowance) : defaults.waistAllowance.value;
-	const seam = allowances ? length(allowances, 'seam', defaults.seamAllowance.value, limits.allowance) : defaults.seamAllowance.value;
-	allowances?.unknown();
+	const clothWidth = fields.length('clothWidth', pleatedDefaults.clothWidth.value, own.clothWidth);
+	const allowances = readAllowances(fields, within);
 	fields.unknown();
-	if (fields.issues.length > before || !style || !kind || finished === undefined || pleats === undefined || !stitchedTo || !hemFinish || !zipAt || !zipSeries) return undefined;
-	return {
-		style, kind, length: finished, waistEase, hipEase, pleats, depth, stitchedTo, band: { kind: 'straight', depth: bandDepth, underlap },
-		hem, hemFinish, zipAt, zipSeries, clothWidth, allowances: { waist, seam }
-	};
+	const read = { style, kind, length, waistEase, hipEase, pleats, depth, stitchedTo, bandDepth, underlap, hem, hemFinish, zipAt, zipSeries, clothWidth, ...allowances };
+	if (fields.issues.length > before || !allKnown(read)) return undefined;
+	const { bandDepth: deep, underlap: lap, waistAllowance: waist, seamAllowance: seam, ...skirt } = read;
+	return { ...skirt, band: { kind: 'straight', depth: deep, underlap: lap }, allowances: { waist, seam } };
 }

@@ -1,9 +1,9 @@
 // The panels of a pleated skirt: whole pleats from hidden fold to hidden fold, so that the joins are hidden.
+import { startPlace } from '../closure.ts';
 import { landmarksBetween } from '../panel.ts';
 import type { InnerLine, Notch, Piece } from '../piece.ts';
 import type { SeamEdge } from '../seam.ts';
-import { cutOf, stripOutline } from '../tiered/strip.ts';
-import { startPlace } from '../tiered/waistband.ts';
+import { cutOf, stripOutline } from '../strip.ts';
 import type { PleatedFigures } from './figures.ts';
 import { creases, seenAtWaist, type Crease } from './folding.ts';
 import type { PleatedSkirt } from './skirt.ts';

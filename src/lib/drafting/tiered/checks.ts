@@ -1,50 +1,36 @@
 // What a draft in tiers tells back. Limits and their sources stand beside their constants.
 import type { Check, CheckCode, WayOut } from '../check.ts';
+import { casingCheck } from '../checks/casing.ts';
 import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
+import { walkChecks } from '../checks/walk.ts';
+import { zipChecks } from '../checks/zip.ts';
 import { topStop, zipFor } from '../opening.ts';
-import type { Seam } from '../seam.ts';
+import { takeWayOut } from '../way-out.ts';
 import { tieredObstacles } from './cuttable.ts';
 import type { Drafted } from './draft.ts';
 import { numbers, tieredFigures } from './figures.ts';
-import { takeWay } from './way.ts';
 import type { ClothWeight, TieredSkirt } from './skirt.ts';
-import { zipChecks } from './zip.ts';
 
 /** Codes that only this style has; the others are those of every skirt. */
-export const tieredCodes = ['gathers-dense', 'tier-sum', 'casing-depth', 'elastic-stretch', 'elastic-passes-hip', 'hip-cannot-pass'] as const;
+export const tieredCodes = ['gathers-dense', 'tier-sum', 'elastic-stretch', 'elastic-passes-hip', 'hip-cannot-pass'] as const;
 export type TieredCheck = Omit<Check, 'code'> & { readonly code: CheckCode | (typeof tieredCodes)[number] };
 
 /** The most gathering that a cloth lies well under, whole edge over seam (from memory; a gathered sample tells). */
 export const densest: Readonly<Record<ClothWeight, number>> = { light: 3, medium: 2, heavy: 1.5 };
 export const mostRatio = 3;
-/** A casing is this much deeper than its elastic, so that the elastic slides in and doesn't twist (common practice, no source). mm */
-export const casingRoom = 3;
 /** Woven elastic stretches to about twice its length (from memory; the packet or a try tells). */
 const elasticStretches = 2;
 
 export const tieredChecks = (drafted: Drafted): readonly TieredCheck[] => [
-	...walkChecks(drafted.seams, drafted.skirt.band.kind === 'elastic' ? 'waist to casing' : 'waist to band'),
+	...walkChecks(drafted.seams, { underlap: drafted.skirt.band.underlap, cutLength: drafted.figures.bandCutLength }),
 	sumCheck(drafted), ...hipChecks(drafted), ...openingChecks(drafted), ...elasticChecks(drafted), ...strideChecks(drafted), ...gathersChecks(drafted),
 	{ code: 'woven-cloth', severity: 'note', figures: {}, waysOut: [] }
 ];
 
 /** Ways that still can be cut. */
 const open = (drafted: Drafted, ways: readonly WayOut[]): readonly WayOut[] =>
-	ways.filter((way) => tieredObstacles(drafted.body, takeWay(drafted.skirt, way)).length === 0);
-
-/** Every sewn pair agrees to 0.01 mm, or to the ease its gathers take up. */
-export function walkChecks(seams: readonly Seam[], waist: string): readonly (Check & { readonly code: CheckCode })[] {
-	const differs = ({ lengthA, lengthB, ease }: Seam): number => Math.abs(lengthA - lengthB - ease);
-	const wrong = seams.filter((seam) => differs(seam) > 0.01);
-	const band = seams.find(({ name }) => name === waist)!;
-	const figures = { seams: seams.length, widest: Math.max(...seams.map(differs)) };
-	return [
-		...wrong.map(({ name, lengthA, lengthB, ease }) => ({ code: 'seam-walk', severity: 'stop', about: name, figures: { lengthA, lengthB, ease }, waysOut: [] }) as const),
-		...(wrong.length === 0 ? [{ code: 'seam-walk', severity: 'good', figures, waysOut: [] } as const] : []),
-		{ code: 'band-to-waist', severity: differs(band) > 0.01 ? 'stop' : 'good', figures: { waistSeam: band.lengthA, band: band.lengthB, ease: band.ease }, waysOut: [] }
-	];
-}
+	ways.filter((way) => tieredObstacles(drafted.body, takeWayOut(drafted.skirt, way)).length === 0);
 
 function sumCheck({ figures }: Drafted): TieredCheck {
 	const sum = figures.tiers.reduce((total, { length }) => total + length, 0);
@@ -82,20 +68,20 @@ function openingChecks(drafted: Drafted): readonly TieredCheck[] {
 	const { body, skirt, figures } = drafted;
 	if (body.hip === undefined || skirt.band.kind === 'elastic') return [];
 	const hip = body.hip + skirt.hipEase;
-	const { openingBelowSeam: opening, zipLength, skirtLength, waistSeamGirth } = figures;
+	const { openingBelowSeam: opening = 0, zipLength, zipEndBelowSeam: zipEnd, skirtLength, waistSeamGirth: waistSeam } = figures;
 	if (opening > 0 && figures.hemSweep < hip - slack) {
 		// No tier is wide enough, so no zip is long enough.
 		const ways = ratioWays(skirt, figures.hemSweep, hip, skirt.tiers);
 		return [{ code: 'hip-cannot-pass', severity: 'stop', figures: { widest: figures.hemSweep, hip }, waysOut: open(drafted, ways) }];
 	}
-	const facts = { hip, waistSeamGirth, opening, zipLength, skirtLength, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
-	return zipChecks(facts, () => open(drafted, shorterZips(drafted)));
+	const facts = { opening, zipLength, zipEnd, skirtLength, needed: hip, waistSeam, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
+	return zipChecks(facts, () => shorterZips(drafted), (ways) => open(drafted, ways));
 }
 
 /** More gathers under the band let the hip through a shorter slit. The least of these ratios that does, tried. */
 function shorterZips({ body, skirt }: Drafted): readonly WayOut[] {
 	const way = [1.5, 2, 2.5, mostRatio].filter((ratio) => ratio > skirt.ratios[1]!).map((value): WayOut => ({ path: 'skirt.ratios.1', value })).find((one) => {
-		const { openingBelowSeam, zipLength, skirtLength } = tieredFigures(body, takeWay(skirt, one));
+		const { openingBelowSeam = 0, zipLength = 0, skirtLength } = tieredFigures(body, takeWayOut(skirt, one));
 		return openingBelowSeam <= skirtLength && zipLength + topStop <= skirtLength && zipFor(openingBelowSeam, skirt.zipSeries).inShops;
 	});
 	return way ? [way] : [];
@@ -104,12 +90,7 @@ function shorterZips({ body, skirt }: Drafted): readonly WayOut[] {
 function elasticChecks(drafted: Drafted): readonly TieredCheck[] {
 	const { body, skirt: { band, hipEase }, figures } = drafted;
 	if (band.kind !== 'elastic') return [];
-	const least = band.elastic + casingRoom;
-	const fits = band.depth >= least - slack;
-	const checks: TieredCheck[] = [{
-		code: 'casing-depth', severity: fits ? 'good' : 'stop', figures: { depth: band.depth, elastic: band.elastic, least },
-		waysOut: fits ? [] : open(drafted, [{ path: 'skirt.band.depth', value: least }, ...(band.depth > casingRoom + 5 ? [{ path: 'skirt.band.elastic', value: band.depth - casingRoom }] : [])])
-	}];
+	const checks: TieredCheck[] = [casingCheck(band, (ways) => open(drafted, ways))];
 	if (body.hip === undefined) return checks;
 	const needed = body.hip + hipEase;
 	const passes = figures.waistSeamGirth >= needed - slack;

@@ -1,7 +1,8 @@
 // Every figure of a skirt in gathered tiers. Millimetres. Rectangles: arithmetic, where nothing else is named.
 import type { Body } from '../body.ts';
-import { topStop, zipFor } from '../opening.ts';
-import { openingThroughRings } from './opening.ts';
+import { elasticLength } from '../band/elastic.ts';
+import { zipFigures, type ZipFigures } from '../opening.ts';
+import { openingThroughRings } from '../ring-opening.ts';
 import type { TieredSkirt } from './skirt.ts';
 
 export interface TierFigures {
@@ -26,7 +27,7 @@ export interface TierFigures {
 	readonly clothLength: number;
 }
 
-export interface TieredFigures {
+export interface TieredFigures extends Partial<ZipFigures> {
 	readonly waistSeamGirth: number;
 	/** Below the band. */
 	readonly skirtLength: number;
@@ -35,9 +36,7 @@ export interface TieredFigures {
 	readonly bandCutLength: number;
 	readonly bandCutDepth: number;
 	/** 0 under elastic, and where the hip is not known; the whole length where no opening lets the hip through. */
-	readonly openingBelowSeam: number;
-	readonly zipLength: number;
-	readonly zipEndBelowSeam: number;
+	readonly openingBelowSeam?: number;
 	/** For all tiers, without the band. */
 	readonly clothLength: number;
 	/** Girth of the tier that lies at hip depth, where both are known. */
@@ -45,10 +44,6 @@ export interface TieredFigures {
 	/** To cut, its overlap included. */
 	readonly elasticLength?: number;
 }
-
-/** Elastic is cut to 0.9 of the waist and lapped by 20 mm (from memory): tried on before it is sewn. */
-export const elasticShare = 0.9;
-const elasticLap = 20;
 
 export const numbers = (tiers: number): readonly number[] => Array.from({ length: tiers }, (_, i) => i + 1);
 
@@ -101,21 +96,19 @@ export function tieredFigures(body: Body, skirt: TieredSkirt): TieredFigures {
 	});
 	const { hip, waistToHip } = body;
 	const rings = tiers.map(({ girth, length }) => ({ girth, depth: length }));
-	const openingBelowSeam = hip === undefined ? 0 : (openingThroughRings(seam, rings, hip + skirt.hipEase) ?? skirtLength);
-	// Where nothing has to open, nothing is set in.
-	const zipLength = openingBelowSeam > 0 ? zipFor(openingBelowSeam, skirt.zipSeries).length : 0;
+	// Nothing is said of an opening that nobody could work out. An elastic has none.
+	const opening = hip === undefined ? undefined : (openingThroughRings(seam, rings, hip + skirt.hipEase) ?? skirtLength);
 	return {
 		waistSeamGirth: seam,
 		skirtLength,
 		tiers,
 		hemSweep: girths.at(-1)!,
-		bandCutLength: seam + (band.kind === 'straight' ? band.underlap : 0) + 2 * allowances.seam,
+		bandCutLength: seam + band.underlap + 2 * allowances.seam,
 		bandCutDepth: 2 * band.depth + 2 * allowances.waist,
-		openingBelowSeam,
-		zipLength,
-		zipEndBelowSeam: zipLength > 0 ? Math.min(zipLength + topStop, skirtLength) : 0,
+		...(opening !== undefined && { openingBelowSeam: opening }),
+		...(opening !== undefined && band.kind === 'straight' && zipFigures(opening, skirt.zipSeries, skirtLength)),
 		clothLength: tiers.reduce((sum, { clothLength }) => sum + clothLength, 0),
 		...(hip !== undefined && waistToHip !== undefined && { girthAtHip: girths[tierAt(lengths, waistToHip)]! }),
-		...(band.kind === 'elastic' && { elasticLength: elasticShare * body.waist + elasticLap })
+		...(band.kind === 'elastic' && { elasticLength: elasticLength(body.waist) })
 	};
 }

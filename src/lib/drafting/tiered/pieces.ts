@@ -1,10 +1,10 @@
 // The strips of every tier as pieces: equal rectangles, drawn once a tier.
+import { startPlace } from '../closure.ts';
 import { landmarksBetween } from '../panel.ts';
 import type { Notch, Piece } from '../piece.ts';
 import type { TieredFigures, TierFigures } from './figures.ts';
 import type { TieredSkirt } from './skirt.ts';
-import { cutOf, stripOutline, type StripEdges } from './strip.ts';
-import { startPlace } from './waistband.ts';
+import { cutOf, stripOutline, type StripEdges } from '../strip.ts';
 
 export const panelName = (tier: number): string => `panel tier ${tier}`;
 
@@ -48,7 +48,7 @@ function quarterNotches({ strips, tier }: TierFigures, { top, lower }: StripEdge
 }
 
 /** How much of a tier's seam lies open, 0…1. */
-export function openPart({ tier, length }: TierFigures, { tiers, zipEndBelowSeam }: TieredFigures): number {
+export function openPart({ tier, length }: TierFigures, { tiers, zipEndBelowSeam = 0 }: TieredFigures): number {
 	const above = tiers.reduce((sum, other) => (other.tier < tier ? sum + other.length : sum), 0);
 	return Math.min(1, Math.max(0, (zipEndBelowSeam - above) / length));
 }

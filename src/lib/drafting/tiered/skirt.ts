@@ -1,17 +1,11 @@
 // What is to be made, gathered tier under gathered tier: the checked choices, millimetres, every default filled in.
-import type { HemFinish, PlainBand, ZipAt } from '../skirt.ts';
+import type { ElasticBand, HemFinish, PlainBand, ZipAt } from '../skirt.ts';
 
 /** Tiers are counted from 1 at the waist; keyed by that number, so that a path such as `ratios.2` names a tier as a person would. */
 export type PerTier = Readonly<Record<string, number>>;
 
 /** A separate strip folded over elastic, a closed ring: nothing opens. */
-export interface ElasticCasing {
-	readonly kind: 'elastic';
-	/** Finished depth. */
-	readonly depth: number;
-	/** Width of the elastic. */
-	readonly elastic: number;
-}
+export type ElasticCasing = Omit<ElasticBand, 'sits'>;
 
 /** How the length below the band is shared over the tiers. */
 export type TierLengths =

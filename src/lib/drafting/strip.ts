@@ -1,6 +1,6 @@
 // A rectangle of cloth as a piece's outlines, turned as a flared skirt's panels are: down the skirt along +x, round it along +y.
-import { offset } from '../geometry/offset.ts';
-import type { Outline } from '../geometry/outline.ts';
+import { offset } from './geometry/offset.ts';
+import type { Outline } from './geometry/outline.ts';
 
 export interface StripEdges {
 	/** Where it begins, going round; where it ends; towards the waist; towards the hem. */
