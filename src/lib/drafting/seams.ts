@@ -28,7 +28,7 @@ export function seamsOf(sewn: Sewn): readonly Seam[] {
 /** Joins with their lengths along the stitch lines. */
 export function measured(joins: readonly Join[], pieces: readonly Piece[]): readonly Seam[] {
 	const measure = measurer(pieces);
-	return joins.map((join) => ({ ...join, lengthA: measure(join.a), lengthB: measure(join.b) }));
+	return joins.map(({ name, a, b, ease }) => ({ name, a, b, ease, lengthA: measure(a), lengthB: measure(b) }));
 }
 
 /** Lengths along stitch lines, each edge measured once. */
@@ -43,7 +43,11 @@ function measurer(pieces: readonly Piece[]): (edges: readonly SeamEdge[]) => num
 		}
 		return length;
 	};
-	return (edges) => edges.reduce((sum, { piece, edge, from, to }) => sum + edgeOf(piece, edge) * Math.abs(to - from), 0);
+	return (edges) => {
+		let sum = 0;
+		for (const { piece, edge, from, to } of edges) sum += edgeOf(piece, edge) * Math.abs(to - from);
+		return sum;
+	};
 }
 
 function joinsOf({ places, skirt, open, liningOpen, band }: Sewn): readonly Join[] {
