@@ -13,6 +13,9 @@ export function openDatabase(url: string, own: Options<Record<never, never>> = {
 		// In seconds. Short, so that a lost database is told at once and found again as soon as it is back.
 		connect_timeout: 3,
 		backoff: (tries: number) => Math.min(tries, 4) * 0.25,
+		// Types of arrays would be asked for on every new connection, in a promise that nobody waits for: a connection lost
+		// just then would end the whole app. No statement of ours takes or gives an array; lists go as JSON.
+		fetch_types: false,
 		connection: { application_name: 'skirtwright' },
 		onnotice() {},
 		...own

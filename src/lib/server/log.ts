@@ -52,12 +52,12 @@ export async function appendEvents(
 		)
 		select
 			exists(select from member) as member,
-			array(
+			(select coalesce(jsonb_agg(id), '[]') from (
 				select id from added
 				union all
 				-- The ones kept before: looked up by id, whatever the planner makes of the rest. This statement's own aren't among them yet.
 				select e.id from events e where e.id = any(array(select said.id from said)) and e.member_id = (select member.id from member)
-			) as kept`;
+			) as known) as kept`;
 	if (!answer!.member) return notFound();
 	return ok({ kept: answer!.kept });
 }

@@ -46,11 +46,11 @@ async function keep(session: string, events: readonly Said[]): Promise<readonly 
 		)
 		select
 			exists(select from member) as member,
-			array(
+			(select coalesce(jsonb_agg(id), '[]') from (
 				select id from added
 				union all
 				select e.id from events e where e.id = any(array(select said.id from said)) and e.member_id = (select member.id from member)
-			) as kept`;
+			) as known) as kept`;
 	return answer!.kept as readonly string[];
 }
 
