@@ -116,6 +116,19 @@ test('A refusal of what can’t be a person’s has its best guess', () => {
 	expect(guess(725)).toBeCloseTo(725, 6);
 	expect(guess(7.25)).toBeCloseTo(725, 6);
 	expect(guess(280, 'in')).toBeCloseTo(28 * 25.4, 6);
+	// The unit of the text counts, not the input's: 28 cm and 28 mm were inches.
+	expect(guess('28 cm', 'in')).toBeCloseTo(28 * 25.4, 6);
+	expect(guess('28 mm')).toBeCloseTo(28 * 25.4, 6);
+	// Of two that would do, the one nearer the middle: 99 cm rather than 9.9 in.
+	const short = checkInput({ ...least, unit: 'cm', body: { waist: 74 }, skirt: { share: 0.5, length: 9.9 } });
+	expect(short.ok ? null : short.issues[0]!.figures?.guess).toBeCloseTo(990, 6);
+});
+
+test('What no likely slip explains is refused without a guess', () => {
+	for (const [waist, unit] of [[300, 'cm'], [275, 'cm'], [3000, 'mm'], ['300 cm', 'in'], [2, 'cm'], [99_999, 'mm']] as const) {
+		const input = checkInput({ ...least, unit, body: { waist }, skirt: { share: 0.5, length: '58 cm' } });
+		expect(input.ok ? null : input.issues[0]!.figures, `${waist} ${unit}`).toEqual({ least: 300, most: 2500, given: expect.any(Number) as number });
+	}
 });
 
 test.each([null, undefined, 7, 'text', true, [], [least], () => 1, Symbol('x'), 10n, new Map(), new Date(0)])('%s is no input, and is refused', (value) => {

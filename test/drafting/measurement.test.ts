@@ -36,7 +36,7 @@ test('Digits that changed places are asked about', () => {
 test('A waist larger than the hip is real: it is asked about and never refused', () => {
 	expect(asked('waist', 1000, { unit: 'cm', others: { hip: 960 } })).toEqual([['waist-over-hip', undefined]]);
 	expect(asked('hip', 960, { unit: 'cm', others: { waist: 1000 } })).toEqual([['waist-over-hip', undefined]]);
-	expect(checkMeasurement('waist', 1000, '').ok).toBe(true);
+	expect(checkMeasurement('waist', 1000, '', 'cm').ok).toBe(true);
 });
 
 test('Hard limits only keep out what can’t be a person’s', () => {
@@ -46,10 +46,10 @@ test('Hard limits only keep out what can’t be a person’s', () => {
 	const random = seeded(41);
 	for (let i = 0; i < 5000; i++) {
 		const { waist, hip } = nhanesBody(random);
-		expect(checkMeasurement('waist', waist, '').ok && checkMeasurement('hip', hip, '').ok).toBe(true);
+		expect(checkMeasurement('waist', waist, '', 'cm').ok && checkMeasurement('hip', hip, '', 'cm').ok).toBe(true);
 	}
 	// NHANES: girls' waists at 6 years p5 and at 14 years p95, cm.
-	for (const waist of [480, 1050]) expect([checkMeasurement('waist', waist, '').ok, askAbout('waist', waist, { unit: 'cm' })]).toEqual([true, []]);
+	for (const waist of [480, 1050]) expect([checkMeasurement('waist', waist, '', 'cm').ok, askAbout('waist', waist, { unit: 'cm' })]).toEqual([true, []]);
 });
 
 test('Few real bodies are asked anything', () => {

@@ -22,6 +22,19 @@ test('Between two that are equally close the later one counts, and older ones th
 	expect(agree(readings(730, 700, 760, 730), 10)).toMatchObject({ state: 'apart', pair: [760, 730] });
 });
 
+test('Halfway between two on eighths of an inch, the later one counts, whatever the last digits are', () => {
+	// The step is any number of eighths; some of these differ by floating error alone.
+	let unequal = 0;
+	for (let eighth = 200; eighth <= 400; eighth++) {
+		for (let step = 1; step <= 24; step++) {
+			const [older, before, newest] = [eighth - step, eighth + step, eighth].map((eighths) => (eighths / 8) * 25.4) as [number, number, number];
+			if (Math.abs(older - newest) < Math.abs(before - newest)) unequal++;
+			expect(agree(readings(older, before, newest), 10).pair).toEqual([before, newest]);
+		}
+	}
+	expect(unequal).toBeGreaterThan(0);
+});
+
 test('Exactly the tolerance apart agrees, in inches too', () => {
 	expect(agree(readings(28.1 * 25.4, 28.1 * 25.4 + 10), 10).state).toBe('agreed');
 	expect(agree(readings(28 * 25.4, 28.4 * 25.4), 0.4 * 25.4).state).toBe('agreed');

@@ -87,6 +87,8 @@ test('A refusal offers its best guess in the unit that makes sense of it', () =>
 	expect(input.ok ? '' : issueSentence(input.issues[0]!, 'cm')).toBe('28.0 cm looks like a slip. Did you mean 28 in?');
 	const slip = checkInput({ unit: 'cm', body: { waist: 725 }, skirt: { share: 0.5, length: 58 } });
 	expect(slip.ok ? '' : issueSentence(slip.issues[0]!, 'cm')).toBe('725.0 cm looks like a slip. Did you mean 72.5 cm?');
+	const none = checkInput({ unit: 'cm', body: { waist: 300 }, skirt: { share: 0.5, length: 58 } });
+	expect(none.ok ? '' : issueSentence(none.issues[0]!, 'cm')).toBe('300.0 cm can’t be right here. Write a length from 30.0 cm to 250.0 cm.');
 });
 
 test('Every question about a reading reads as a question', () => {

@@ -1,5 +1,5 @@
 // One object of untrusted input, read field by field. Every mistake is kept as an issue; nothing throws.
-import { mmPer, parseLength, type Unit } from './length.ts';
+import { mmPer, parseLength, type TypedUnit, type Unit } from './length.ts';
 import type { Issue } from './result.ts';
 
 type Range = readonly [least: number, most: number];
@@ -102,6 +102,13 @@ export class Fields {
 		if (mm < 0 && least >= 0) return this.say(name, 'length-negative', range ? [least, most] : 'length', this.unit === undefined ? value : mm);
 		if (this.unit === undefined || (mm >= least && mm <= most)) return mm;
 		return this.say(name, 'length-out-of-range', [least, most], mm, { least, most, given: mm });
+	}
+
+	/** The unit that a length was written in: the input's, unless its text names another. */
+	unitOf(name: string): TypedUnit | undefined {
+		const value = this.take(name);
+		const parsed = typeof value === 'string' ? parseLength(value, this.unit ?? 'mm') : null;
+		return parsed?.ok ? parsed.value.unit : this.unit;
 	}
 
 	/** A group of fields inside this one; null when it is left out, and undefined when it is refused. */

@@ -1,5 +1,6 @@
 // The measurements: what can be a person's, what is usual, and what is asked about. Warns and asks, never forces.
 import type { Measurement } from './body.ts';
+import type { TypedUnit } from './length.ts';
 import { ok, refuse, type Result } from './result.ts';
 
 export interface MeasurementLimits {
@@ -21,12 +22,12 @@ export const measurements: Readonly<Record<Measurement, MeasurementLimits>> = {
 	length: { limits: [100, 1700], usual: [250, 1150] }
 };
 
-/** Refuses what can't be a person's, with a best guess in the figures where there is one. */
-export function checkMeasurement(measurement: Measurement, mm: number, path: string): Result<number> {
+/** Refuses what can't be a person's, with a best guess in the figures where one is likely. `unit` is what it was typed in. */
+export function checkMeasurement(measurement: Measurement, mm: number, path: string, unit: TypedUnit): Result<number> {
 	const { limits, usual } = measurements[measurement];
 	const [least, most] = limits;
 	if (mm >= least && mm <= most) return ok(mm);
-	const guess = guessWithin(mm, usual);
+	const guess = guessWithin(mm, usual, unit);
 	return refuse({
 		code: 'length-out-of-range', path, expected: [least, most], received: mm,
 		figures: { least, most, given: mm, ...(guess && { guess: guess.mm }) }
@@ -38,18 +39,23 @@ interface Guess {
 	readonly mm: number;
 }
 
+/** The other unit: inches in a field for centimetres come out too small, centimetres in one for inches too large. */
+const otherUnit: Readonly<Partial<Record<TypedUnit, number>>> = { cm: 2.54, in: 1 / 2.54, mm: 25.4 };
+/** The point lost or one place off; two places where it was lost from 72.50, or where metres were meant. */
+const slips = [1 / 10, 10, 1 / 100, 100] as const;
+
 /**
- * What was meant, if what was said is out of range: the point one place off, or the other unit. A number of inches in a
- * field for centimetres comes out too small, one of centimetres in a field for inches too large. Without a unit both are tried.
+ * What was meant, if what was said is out of range: the other unit, or the point in another place. Only what would be usual
+ * is offered, and of two the one nearer the middle; no one means 118 cm by 300 cm.
  */
-function guessWithin(mm: number, [least, most]: readonly [number, number], unit?: AskedBeside['unit']): Guess | undefined {
+function guessWithin(mm: number, [least, most]: readonly [number, number], unit: TypedUnit): Guess | undefined {
+	const other = otherUnit[unit];
 	const guesses: readonly Guess[] = [
-		...(unit === 'in' ? [] : [{ code: 'units-mixed', mm: mm * 2.54 } as const]),
-		{ code: 'slip-by-ten', mm: mm / 10 }, { code: 'slip-by-ten', mm: mm * 10 },
-		...(unit === 'cm' ? [] : [{ code: 'units-mixed', mm: mm / 2.54 } as const]),
-		{ code: 'slip-by-ten', mm: mm / 100 }, { code: 'slip-by-ten', mm: mm * 100 }
+		...(other === undefined ? [] : [{ code: 'units-mixed', mm: mm * other } as const]),
+		...slips.map((slip) => ({ code: 'slip-by-ten', mm: mm * slip }) as const)
 	];
-	return guesses.find((guess) => guess.mm >= least && guess.mm <= most);
+	const off = (guess: Guess): number => Math.abs(Math.log(guess.mm / Math.sqrt(least * most)));
+	return guesses.filter((guess) => guess.mm >= least && guess.mm <= most).sort((a, b) => off(a) - off(b))[0];
 }
 
 export const questionCodes = ['slip-by-ten', 'units-mixed', 'digits-swapped', 'unusual', 'waist-over-hip'] as const;
@@ -63,7 +69,7 @@ export interface Question {
 
 export interface AskedBeside {
 	/** What she types in, for digits in the wrong order. */
-	readonly unit: 'cm' | 'in' | 'mm';
+	readonly unit: TypedUnit;
 	/** Earlier readings of the same measurement, mm. */
 	readonly earlier?: readonly number[];
 	/** The other measurements of the same body, mm. */

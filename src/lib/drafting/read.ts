@@ -16,7 +16,7 @@ export const allKnown = <T extends object>(fields: T): fields is T & Known<T> =>
 export function readMeasurement(fields: Fields, name: Measurement, need?: 'required'): number | undefined {
 	const mm = fields.length(name, need);
 	if (mm === undefined || fields.unit === undefined) return mm;
-	const checked = checkMeasurement(name, mm, fields.pathOf(name));
+	const checked = checkMeasurement(name, mm, fields.pathOf(name), fields.unitOf(name) ?? fields.unit);
 	if (checked.ok) return mm;
 	fields.issues.push(...checked.issues);
 	return undefined;

@@ -7,7 +7,10 @@ export type Agreement =
 	| { readonly state: 'apart'; readonly pair: readonly [earlier: number, newest: number]; readonly spread: number; readonly used: null }
 	| { readonly state: 'agreed'; readonly pair: readonly [earlier: number, newest: number]; readonly spread: number; readonly used: number };
 
-/** A tolerance is met to within this, so that two readings exactly a tolerance apart agree in any unit. mm */
+/**
+ * Distances between readings are the same to within this, so that two readings exactly a tolerance apart agree, and a
+ * third halfway between two is halfway, in any unit: eighths of an inch in mm are off in the last digits. mm
+ */
 const slack = 1e-6;
 
 /**
@@ -20,7 +23,7 @@ export function agree(readings: readonly { readonly mm: number }[], tolerance: n
 	if (newest === undefined) return { state: 'none', pair: null, spread: null, used: null };
 	if (before === undefined) return { state: 'one', pair: null, spread: null, used: null };
 	const older = readings.at(-3)?.mm;
-	const earlier = older !== undefined && Math.abs(older - newest) < Math.abs(before - newest) ? older : before;
+	const earlier = older !== undefined && Math.abs(older - newest) < Math.abs(before - newest) - slack ? older : before;
 	const spread = Math.abs(earlier - newest);
 	const pair = [earlier, newest] as const;
 	return spread <= tolerance + slack ? { state: 'agreed', pair, spread, used: (earlier + newest) / 2 } : { state: 'apart', pair, spread, used: null };

@@ -29,9 +29,9 @@ export const lengthSays: Readonly<Record<string, Says>> = {
 	}
 };
 
-/** A guess in the unit that makes sense of it: 28 cm was perhaps 28 in. */
+/** A guess in the unit that makes sense of it: 28 cm, or 28 mm, was perhaps 28 in. */
 function guessed(guess: number, given: number | undefined, unit: Unit): string {
-	const mixed = given !== undefined && (Math.abs(guess / given - 2.54) < 0.01 || Math.abs(given / guess - 2.54) < 0.01);
+	const mixed = given !== undefined && [2.54, 25.4, 1 / 2.54].some((ratio) => Math.abs(guess / given / ratio - 1) < 0.01);
 	if (!mixed) return long(guess, unit);
 	return unit === 'in' ? long(guess, 'cm') : long(guess, 'in');
 }

@@ -2,7 +2,7 @@
 import type { EventBody, Route } from '$lib/class/event.ts';
 import type { SkirtState } from '$lib/class/skirt-state.ts';
 import { measurementOrder, type Measurement } from '$lib/drafting/body.ts';
-import { parseLength, type Unit } from '$lib/drafting/length.ts';
+import { parseLength } from '$lib/drafting/length.ts';
 import { askAbout, checkMeasurement, type Question } from '$lib/drafting/measurement.ts';
 import { agree } from '$lib/drafting/reading.ts';
 import type { Issue } from '$lib/drafting/result.ts';
@@ -63,7 +63,7 @@ export function readReadings(typed: TypedReadings, measurement: Measurement, uni
 			issues.push(...length.issues);
 			continue;
 		}
-		const fits = checkMeasurement(measurement, length.value.mm, field);
+		const fits = checkMeasurement(measurement, length.value.mm, field, length.value.unit);
 		if (!fits.ok) {
 			issues.push(...fits.issues);
 			continue;
@@ -71,7 +71,7 @@ export function readReadings(typed: TypedReadings, measurement: Measurement, uni
 		bodies.push({ kind: 'reading', measurement, mm: fits.value, typed: text.trim().slice(0, 64), unit, route });
 		if (!typed.keep.includes(text)) {
 			const before = [...earlier, ...bodies.slice(0, -1).map(({ mm }) => mm)];
-			for (const question of askAbout(measurement, fits.value, { unit: unit as Unit & ('cm' | 'in'), earlier: before, others })) asks.push({ field, typed: text, question });
+			for (const question of askAbout(measurement, fits.value, { unit: length.value.unit, earlier: before, others })) asks.push({ field, typed: text, question });
 		}
 	}
 	if (issues.length > 0) return { kind: 'refused', issues };
