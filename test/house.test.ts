@@ -12,7 +12,7 @@ const table: Readonly<Record<string, { readonly rooms: readonly string[]; readon
 	drafting: { rooms: ['drafting/geometry'], packages: [] },
 	cloth: { rooms: ['drafting', 'drafting/geometry'], packages: [] },
 	class: { rooms: ['drafting'], packages: [/^valibot$/] },
-	lesson: { rooms: ['cloth', 'drafting', 'drafting/geometry', 'class'], packages: [] },
+	lesson: { rooms: ['cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^markdown-it($|\/lib\/)/] },
 	paper: { rooms: ['lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [] },
 	server: { rooms: ['paper', 'lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/./] },
 	ui: { rooms: ['paper', 'lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^svelte($|\/)/, /^qrcode($|\/)/, /^@fontsource/, /^\$app\//, /^@sveltejs\/kit$/] }

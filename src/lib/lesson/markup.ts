@@ -69,7 +69,7 @@ export function readMarkup(text: string, file = ''): Markup {
 }
 
 /** Null when something other than name="literal" stands between the tag's name and its end. */
-function readAttributes(inside: string): Record<string, string> | null {
+export function readAttributes(inside: string): Record<string, string> | null {
 	const attributes: Record<string, string> = {};
 	const left = inside.replace(/\s+([a-z][A-Za-z]*)="([^"{}]*)"/g, (_, name: string, value: string) => {
 		attributes[name] = value;
