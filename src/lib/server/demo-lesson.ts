@@ -1,20 +1,14 @@
 // The lesson that the demo class is held on: the first whole one on the shelf, read from disk.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { foldSkirt } from '../class/skirt-state.ts';
-import { readShelf, stagesOf, type LessonFiles } from '../lesson/lesson.ts';
+import { readShelf, stagesOf } from '../lesson/lesson.ts';
 import { ownSkirt } from '../lesson/own-skirt.ts';
 import type { DemoLesson } from './demo.ts';
+import { readLessonFiles } from './lesson-folder.ts';
 import { nowFrom } from './review.ts';
 
 /** `folder` is the house's content/lessons. */
 export function readDemoLesson(folder: string): DemoLesson {
-	const files: LessonFiles = Object.fromEntries(
-		readdirSync(folder, { recursive: true, encoding: 'utf8' })
-			.filter((path) => path.endsWith('.md'))
-			.map((path) => [join(folder, path), readFileSync(join(folder, path), 'utf8')])
-	);
-	const shelf = readShelf(files);
+	const shelf = readShelf(readLessonFiles(folder));
 	if (!shelf.ok) throw new Error(`a lesson can't be read: ${JSON.stringify(shelf.issues.slice(0, 3))}`);
 	const lesson = shelf.value.find(({ kind }) => kind === 'full');
 	if (!lesson) throw new Error(`no whole lesson in ${folder}`);
