@@ -1,6 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { count, countPeople, duration, have, list } from '../../src/lib/ui/wording/count.ts';
 import { sayFraction } from '../../src/lib/ui/wording/fraction.ts';
+import { issueSentence } from '../../src/lib/ui/wording/issue.ts';
 import { savedLine } from '../../src/lib/ui/wording/saved.ts';
 import { refusalSays } from '../../src/lib/ui/wording/refusal.ts';
 import { sentencesAt } from '../../src/lib/ui/wording/sentences.ts';
@@ -57,6 +59,16 @@ test('a refusal says how to mend it, with its numbers, and only at its own field
 	expect(refusalSays({ code: 'not-a-length', path: '' })).toBeNull();
 	// A name that every object has is no code of ours.
 	expect(refusalSays({ code: 'constructor', path: '' })).toBeNull();
+});
+
+test('every code that a form of ours refuses with has words', () => {
+	const files = ['src/routes', 'src/lib/class', 'src/lib/server'].flatMap((root) => readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts')).map((name) => `${root}/${name}`));
+	const codes = new Set(files.flatMap((file) => [...readFileSync(file, 'utf8').matchAll(/code: '([a-z]+(?:-[a-z]+)+)', path/g)].map(([, code]) => code!)));
+	expect(codes.size).toBeGreaterThan(20);
+	// A page may have the words for what it alone shows.
+	const pages = readdirSync('src/routes', { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.svelte')).map((name) => readFileSync(`src/routes/${name}`, 'utf8'));
+	const onPage = (code: string) => pages.some((page) => page.includes(`'${code}': '`));
+	expect([...codes].filter((code) => !onPage(code) && issueSentence({ code, path: '' }, 'cm').includes(`(${code})`))).toEqual([]);
 });
 
 test('the notch stands at the deepest place that begins the address, by whole segments', () => {

@@ -16,6 +16,8 @@ const says: Readonly<Record<string, string | Says>> = {
 	'name-taken-here': 'Someone in this class has that name already. Add an initial, so that your teacher can tell you apart.',
 	// A class's rules
 	'allowance-under-lesson': ({ figures }, unit) => `The steps of this lesson need ${fine(figures?.least, unit)} or more here. Write a wider allowance.`,
+	// Her choices
+	'not-a-share': 'A share of a circle runs from 0.1 to 2. Choose one of those that are shown.',
 	// Signing in
 	'name-or-passphrase-wrong': 'That name and passphrase don’t go together. Check both, and whether the capitals key is on.',
 	'passphrase-short': ({ expected, received }) => `A passphrase has ${number(expected)} characters or more; this has ${number(received)}. Four or five words with spaces make a good one.`,
@@ -52,6 +54,7 @@ const says: Readonly<Record<string, string | Says>> = {
 	'second-missing': 'Write the name or initials of the person who read it with you.',
 	'second-unfit': 'Something in this name can’t be shown. Write initials instead.',
 	'second-long': 'Up to 40 characters fit. Initials are enough.',
+	'step-missing': 'Nothing was said to tick. Load the page again and tick it there.',
 	'no-such-step': 'The lesson has no such step. Load the page again and tick it there.',
 	// Reviewing
 	'changed-meanwhile': 'The numbers changed while you were looking. Here are the new ones: look again.',
