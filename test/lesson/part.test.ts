@@ -34,6 +34,7 @@ test.each([
 	['a bare less-than', 'when a < b', ['less-than zip.md:10']],
 	['a script in a link', '[here](javascript:alert)', ['link-scheme zip.md:10']],
 	['a block in a sentence', 'Now <Right>ok</Right>', ['needs-empty-lines zip.md:10', 'needs-empty-lines zip.md:10']],
+	['a paragraph that begins with a component', '<Figure of="waist" /> is yours.', ['needs-words-before zip.md:10']],
 	['a figure that holds words', 'A <Figure of="waist">x</Figure>', ['holds-nothing zip.md:10']],
 	['a figure of nothing', 'A <Figure /> here', ['missing-attribute zip.md:10']],
 	['a tolerance with no unit', '<Right within="2">\n\nOk.\n\n</Right>', ['bad-attribute zip.md:10']],

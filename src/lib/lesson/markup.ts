@@ -10,6 +10,8 @@ export interface Tag {
 	readonly line: number;
 	/** Alone on its line, with an empty line on both sides: what a block component needs. */
 	readonly apart: boolean;
+	/** First in its paragraph, where the build would take it for a block and leave the paragraph out. */
+	readonly leads: boolean;
 }
 
 export interface Markup {
@@ -57,7 +59,7 @@ export function readMarkup(text: string, file = ''): Markup {
 			else if (!attributes || (slash && (inside || empty))) issues.push({ code: 'not-literal', path: here, expected: 'name="words"', received: whole });
 			else {
 				const apart = line.trim() === whole && !bodyLines[i - 1]?.trim() && !bodyLines[i + 1]?.trim();
-				tags.push({ name, kind: slash ? 'close' : empty ? 'empty' : 'open', attributes, line: bodyLine + i, apart });
+				tags.push({ name, kind: slash ? 'close' : empty ? 'empty' : 'open', attributes, line: bodyLine + i, apart, leads: line.startsWith(whole) && !bodyLines[i - 1]?.trim() });
 			}
 		}
 		for (const [, target] of line.matchAll(/\]\(\s*([^)\s]*)/g)) {

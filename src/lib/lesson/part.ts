@@ -64,6 +64,7 @@ export function parsePart(text: string, file = ''): Result<Part> {
 			continue;
 		}
 		if (component.where === 'block' && !tag.apart) say(tag.line, 'needs-empty-lines', { received: tag.name });
+		if (component.where === 'inline' && tag.leads) say(tag.line, 'needs-words-before', { received: tag.name });
 		if (tag.kind === 'close') {
 			if (open.at(-1)?.name === tag.name) open.pop();
 			else say(tag.line, 'not-open', { received: tag.name });
