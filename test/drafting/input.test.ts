@@ -125,7 +125,7 @@ test('A refusal of what can’t be a person’s has its best guess', () => {
 });
 
 test('What no likely slip explains is refused without a guess', () => {
-	for (const [waist, unit] of [[300, 'cm'], [275, 'cm'], [3000, 'mm'], ['300 cm', 'in'], [2, 'cm'], [99_999, 'mm']] as const) {
+	for (const [waist, unit] of [[300, 'cm'], [275, 'cm'], [3000, 'mm'], ['300 cm', 'in'], [2, 'cm'], [31_000, 'mm']] as const) {
 		const input = checkInput({ ...least, unit, body: { waist }, skirt: { share: 0.5, length: '58 cm' } });
 		expect(input.ok ? null : input.issues[0]!.figures, `${waist} ${unit}`).toEqual({ least: 300, most: 2500, given: expect.any(Number) as number });
 	}
