@@ -4,7 +4,7 @@ import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = () => ({
 	lessons: shelf.map((lesson) => ({
-		slug: lesson.slug, title: lesson.title, summary: lesson.summary,
+		slug: lesson.slug, title: lesson.title, summary: lesson.summary, kind: lesson.kind,
 		stages: stagesOf(lesson).length,
 		steps: stagesOf(lesson).reduce((sum, stage) => sum + stage.steps.length, 0),
 		minutes: lesson.parts.reduce((sum, part) => sum + part.minutes, 0)

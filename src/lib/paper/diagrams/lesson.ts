@@ -2,6 +2,7 @@
 import type { Draft } from '../../drafting/draft.ts';
 import type { Drawing } from '../drawing.ts';
 import * as back from './back-seam.ts';
+import { grainBias } from './grain.ts';
 import * as hem from './hem.ts';
 import * as marking from './marking.ts';
 import { measuringDrawing } from './measuring.ts';
@@ -9,6 +10,7 @@ import type { Unit } from './number.ts';
 import * as prepare from './prepare.ts';
 import { sectorDiagram } from './sector.ts';
 import * as band from './waistband.ts';
+import { zipHidden, zipHiddenBelow, zipLap } from './zip-ways.ts';
 
 type Draw = (draft: Draft, unit: Unit) => Drawing;
 
@@ -16,6 +18,7 @@ const DRAWINGS = {
 	'test-seam': prepare.testSeam,
 	'straighten-grain': prepare.straightenGrain,
 	'cloth-width': prepare.clothWidth,
+	'grain-bias': grainBias,
 	sector: (draft, unit) => sectorDiagram(draft, { unit, layout: 'whole' }),
 	'half-pattern': (draft, unit) => sectorDiagram(draft, { unit, layout: 'half', emphasis: 'fold' }),
 	'waist-lines': marking.waistLines,
@@ -31,6 +34,9 @@ const DRAWINGS = {
 	'zip-tack': back.zipTack,
 	'zip-stitch': back.zipStitch,
 	'zip-open': back.zipOpen,
+	'zip-lap': zipLap,
+	'zip-hidden': zipHidden,
+	'zip-hidden-below': zipHiddenBelow,
 	'lining-cut': marking.liningCut,
 	'lining-opening': back.liningOpening,
 	'lining-waist': back.liningWaist,
