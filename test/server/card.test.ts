@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { makeCard, proveSecret, proveWords } from '../../src/lib/server/card.ts';
+import { drawSecret, sha256 } from '../../src/lib/server/digest.ts';
 import { remove } from '../../src/lib/server/member.ts';
 import { openSession } from '../../src/lib/server/session.ts';
 import { words } from '../../src/lib/server/words.ts';
@@ -100,6 +101,52 @@ onEachServer('cards', (database) => {
 		const cards = await Promise.all([1, 2, 3].map(() => makeCard(sql, room.teacher, wen.memberId)));
 		const opened = await Promise.all(cards.map(({ secret }) => proveSecret(sql, secret)));
 		expect(opened.filter((holder) => holder !== null)).toHaveLength(1);
+	});
+
+	test('a form that is sent twice, even at the same moment, makes one card and shows the same one', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const wen = await makeLearner(sql, room, 'Wen');
+		const drawn = drawSecret();
+		const [one, two, three] = await Promise.all([1, 2, 3].map(() => makeCard(sql, wen.asker, wen.memberId, drawn)));
+		expect([two, three]).toEqual([one, one]);
+		expect(await sql`select from cards where member_id = ${wen.memberId}`).toHaveLength(1);
+		expect(value(await proveWords(sql, { classId: room.classId, words: one!.words.join(' ') }, 'tablet')).person.id).toBe(wen.person.id);
+		expect((await proveSecret(sql, one!.secret))?.person.id).toBe(wen.person.id);
+	});
+
+	test('a page gone back to after its card ended makes another, and what is no secret is drawn anew', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const [wen, bea] = [await makeLearner(sql, room, 'Wen'), await makeLearner(sql, room, 'Bea')];
+		const drawn = drawSecret();
+		const first = await makeCard(sql, wen.asker, wen.memberId, drawn);
+		await makeCard(sql, room.teacher, wen.memberId);
+		for (const said of [drawn, '', 'wen', '0'.repeat(25), `${'0'.repeat(26)} or`]) {
+			const card = await makeCard(sql, wen.asker, wen.memberId, said);
+			expect(card.secret).toMatch(/^[0-9a-z]{26}$/);
+			expect([drawn, said]).not.toContain(card.secret);
+		}
+		expect(await proveSecret(sql, first.secret)).toBeNull();
+		// Whose page it came with makes no difference: another’s card is neither shown nor ended.
+		const hers = await makeCard(sql, bea.asker, bea.memberId, drawSecret());
+		expect((await makeCard(sql, wen.asker, wen.memberId, hers.secret)).secret).not.toBe(hers.secret);
+		expect((await proveSecret(sql, hers.secret))?.person.id).toBe(bea.person.id);
+	});
+
+	test('cards whose words begin alike are told apart by the next five', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const [wen, bea] = [await makeLearner(sql, room, 'Wen'), await makeLearner(sql, room, 'Bea')];
+		const drawn = drawSecret();
+		const usual = await makeCard(sql, wen.asker, wen.memberId, drawn);
+		await sql`delete from cards where member_id = ${wen.memberId}`;
+		const other = await makeCard(sql, bea.asker, bea.memberId);
+		await sql`update cards set first_words = ${usual.words.slice(0, 2).join(' ')} where secret_digest = ${sha256(other.secret)}`;
+		const next = await makeCard(sql, wen.asker, wen.memberId, drawn);
+		expect(next.words.slice(0, 2)).not.toEqual(usual.words.slice(0, 2));
+		expect(await makeCard(sql, wen.asker, wen.memberId, drawn)).toEqual(next);
+		expect(value(await proveWords(sql, { classId: room.classId, words: next.words.join(' ') }, 'tablet')).person.id).toBe(wen.person.id);
 	});
 
 	test('a removed learner’s card opens nothing', async () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { classesOf, newJoinCode, readJoinCode } from '../../src/lib/server/class.ts';
 import { admit, askToJoin, membershipOf, plainCode, readInvitation, readMembers, remove, setRole, turnAway } from '../../src/lib/server/member.ts';
+import { drawSecret } from '../../src/lib/server/digest.ts';
 import { readEvents } from '../../src/lib/server/log.ts';
 import { codes, expectNotFound, makeLearner, makeRoom, makeTeacher, value } from './scene.ts';
 import { onEachServer } from './test-database.ts';
@@ -67,6 +68,26 @@ onEachServer('joining', (database) => {
 		expect(value(await askToJoin(sql, wen.asker, { code: other.code, name: 'Wen again' })).membership).toEqual(there.membership);
 		expect(value(await askToJoin(sql, wen.asker, { code: room.code, name: 'Wen' })).membership.status).toBe('admitted');
 		expect((await classesOf(sql, wen.asker)).map(({ membership }) => membership.status).sort()).toEqual(['admitted', 'asked']);
+	});
+
+	test('a form that is sent twice, even at the same moment and by no one yet signed in, asks once', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const drawn = drawSecret();
+		const ask = (name: string, by = drawn) => askToJoin(sql, null, { code: room.code, name }, by);
+		const [one, two] = (await Promise.all([ask('Wen'), ask('Wen')])).map(value);
+		expect(two).toEqual(one);
+		expect((await readMembers(sql, room.teacher, room.classId)).filter(({ name }) => name === 'Wen')).toHaveLength(1);
+		// Another page can't become her by her name, nor can whoever learns her id.
+		for (const by of [drawSecret(), '', one!.person.id]) expect(codes(await ask('Wen', by))).toEqual(['name-taken-here']);
+		// The next at the same device, from the same page gone back to, is another person.
+		const bea = value(await ask('Bea'));
+		expect(bea.person.id).not.toBe(one!.person.id);
+		// Let in meanwhile, she is in; after ten minutes the page no longer says who is at it.
+		await admit(sql, room.teacher, room.classId, one!.membership.memberId);
+		expect(value(await ask('Wen')).membership.status).toBe('admitted');
+		await sql`update members set asked_at = now() - interval '601 seconds' where id = ${one!.membership.memberId}`;
+		expect(codes(await ask('Wen'))).toEqual(['name-taken-here']);
 	});
 
 	test('a teacher can’t lose her role by joining her own class', async () => {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { checkName } from '../../src/lib/server/name.ts';
 import { checkPassphrase, hashSecret, proves } from '../../src/lib/server/passphrase.ts';
 import { makePerson, provePassphrase, readAccount, setPassphrase } from '../../src/lib/server/person.ts';
+import { drawSecret } from '../../src/lib/server/digest.ts';
 import { makeLink, readLink, takeLink } from '../../src/lib/server/link.ts';
 import { firstTeacherLink } from '../../src/lib/server/demo.ts';
 import { openSession } from '../../src/lib/server/session.ts';
@@ -180,6 +181,21 @@ onEachServer('one-time links', (database) => {
 		const token = await makeLink(sql, (await makePerson(sql, 'Tamsin', false)).id, soon());
 		const answers = await Promise.all(Array.from({ length: 20 }, () => takeLink(sql, token)));
 		expect(answers.filter((person) => person !== null)).toHaveLength(1);
+	});
+
+	test('one page that presses twice is let in twice, for a minute, and another page with the same link is not', async () => {
+		const sql = database();
+		const person = await makePerson(sql, 'Tamsin', false);
+		const token = await makeLink(sql, person.id, soon());
+		const [mine, other] = [drawSecret(), drawSecret()];
+		const both = await Promise.all([takeLink(sql, token, mine), takeLink(sql, token, mine)]);
+		expect(both.map((one) => one?.id)).toEqual([person.id, person.id]);
+		for (const drawn of [other, '', undefined, 'x'.repeat(5000)]) expect(await takeLink(sql, token, drawn)).toBeNull();
+		await sql`update links set used_at = now() - interval '61 seconds' where person_id = ${person.id}`;
+		expect(await takeLink(sql, token, mine)).toBeNull();
+		// A page that draws nothing can’t be known again.
+		const bare = await makeLink(sql, person.id, soon());
+		expect([await takeLink(sql, bare, 'no secret'), await takeLink(sql, bare, 'no secret')].map((one) => one?.id)).toEqual([person.id, undefined]);
 	});
 
 	test('an old link, a wrong one, and nonsense open nothing', async () => {

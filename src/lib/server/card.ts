@@ -1,11 +1,11 @@
 // What a learner comes back with on any device: a secret of 128 bits in a QR, and five words that anyone can type.
-import { randomInt, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import type { Sql } from 'postgres';
 import { may } from '../class/permission.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
 import { isId, notFound, type Asker, type Query } from './asker.ts';
 import { giveTurnBack, takeTurn } from './attempt.ts';
-import { drawSecret, sha256 } from './digest.ts';
+import { drawSecret, isSecret, sha256 } from './digest.ts';
 import { hashSecret, proves } from './passphrase.ts';
 import type { Person } from './person.ts';
 import { words } from './words.ts';
@@ -25,17 +25,22 @@ export interface CardHolder {
 	readonly classId: string;
 }
 
-const drawWords = (): string[] => Array.from({ length: 5 }, () => words[randomInt(words.length)]!);
+/** The words follow from the secret, and nothing follows from them. `turn`: the next five, where those before it are taken. */
+function wordsOf(secret: string, turn: number): string[] {
+	const bytes = sha256(`words ${turn} ${secret}`);
+	return Array.from({ length: 5 }, (_, index) => words[bytes.readUInt16BE(2 * index) % words.length]!);
+}
 
 /**
  * Makes a new card for a member: her own, or one that her teacher prints. It is shown this once.
  * The card before it ends, and every session that began with that card; the asker's own session stays.
+ * `drawn` is the secret that came with the page of the form (drawSecret): sent twice, the form makes one card and shows
+ * the same one.
  */
-export async function makeCard(sql: Sql, asker: Asker, memberId: string): Promise<Card> {
+export async function makeCard(sql: Sql, asker: Asker, memberId: string, drawn?: string): Promise<Card> {
 	if (!isId(memberId)) return notFound();
-	const drawn = drawWords();
-	const hashed = await hashSecret(drawn.join(' '));
-	const secret = drawSecret();
+	const offered = isSecret(drawn) ? drawn : drawSecret();
+	const hashed = await hashSecret(wordsOf(offered, 0).join(' '));
 	return sql.begin(async (sql) => {
 		const [member] = await sql`
 			select m.class_id, m.name, m.person_id, me.role
@@ -45,24 +50,39 @@ export async function makeCard(sql: Sql, asker: Asker, memberId: string): Promis
 		const mine = member.person_id === asker.person.id;
 		if (!may(member.role, { resource: 'card', action: 'print' }, mine ? 'own' : 'class')) return notFound();
 
+		const shown = { classId: member.class_id, name: member.name };
+		const [before] = await sql`select member_id, first_words, ended_at from cards where secret_digest = ${sha256(offered)}`;
+		if (before && before.member_id === memberId && before.ended_at === null) {
+			return { ...shown, secret: offered, words: wordsStartingWith(offered, before.first_words) };
+		}
+		// A page gone back to after its card ended draws another.
+		const secret = before ? drawSecret() : offered;
+
 		const cardId = randomUUID();
 		const ended = await sql`update cards set ended_at = now() where member_id = ${memberId} and ended_at is null returning id`;
 		for (const { id } of ended) {
 			await sql`update sessions set card_id = null where card_id = ${id} and encode(digest, 'hex') = ${asker.sessionId}`;
 			await sql`delete from sessions where card_id = ${id}`;
 		}
-		// Which of a million pairs of words finds a card is settled by drawing again, not by chance alone.
-		let five = drawn;
-		let wordsHash = hashed;
-		while (await isPairTaken(sql, member.class_id, five)) {
-			five = drawWords();
-			wordsHash = await hashSecret(five.join(' '));
-		}
+		// Which of a million pairs of words finds a card is settled by taking the next, not by chance alone.
+		let turn = 0;
+		while (await isPairTaken(sql, member.class_id, wordsOf(secret, turn))) turn++;
+		const five = wordsOf(secret, turn);
+		const wordsHash = secret === offered && turn === 0 ? hashed : await hashSecret(five.join(' '));
 		await sql`
 			insert into cards (id, member_id, class_id, secret_digest, first_words, words_hash)
 			values (${cardId}, ${memberId}, ${member.class_id}, ${sha256(secret)}, ${five.slice(0, 2).join(' ')}, ${wordsHash})`;
-		return { classId: member.class_id, name: member.name, secret, words: five };
+		return { ...shown, secret, words: five };
 	});
+}
+
+/** The five of a card that is kept: whatever turn they were taken in, they begin with what is kept. */
+function wordsStartingWith(secret: string, firstWords: string): string[] {
+	for (let turn = 0; turn < 1000; turn++) {
+		const five = wordsOf(secret, turn);
+		if (five.slice(0, 2).join(' ') === firstWords) return five;
+	}
+	throw new Error(`no turn up to 1000 begins with the words that are kept`);
 }
 
 async function isPairTaken(sql: Query, classId: string, five: readonly string[]): Promise<boolean> {

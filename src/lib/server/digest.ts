@@ -14,6 +14,9 @@ export function drawLetters(length: number): string {
 /** A secret of 128 bits or more, fit for an address. */
 export const drawSecret = (): string => drawLetters(26);
 
+/** Whether a form brought back a secret as `drawSecret` draws them. */
+export const isSecret = (text: unknown): text is string => typeof text === 'string' && /^[0-9a-hjkmnp-tv-z]{26}$/.test(text);
+
 /** The same value always gives the same text: keys sorted, absent ones left out. Numbers as JSON prints them. */
 export function canonicalJson(value: unknown): string {
 	if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;

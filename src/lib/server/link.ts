@@ -1,7 +1,6 @@
 // A link that signs one person in, once.
-import type { Sql } from 'postgres';
 import type { Query } from './asker.ts';
-import { drawSecret, sha256 } from './digest.ts';
+import { drawSecret, isSecret, sha256 } from './digest.ts';
 
 export interface LinkedPerson {
 	readonly id: string;
@@ -27,12 +26,23 @@ export async function readLink(sql: Query, token: string): Promise<LinkedPerson 
 	return row ? { id: row.id, name: row.name, canTeach: row.can_teach, hasPassphrase: row.has_passphrase } : null;
 }
 
-/** Uses the link: of two at once, one gets the person and the other null. */
-export async function takeLink(sql: Sql, token: string): Promise<LinkedPerson | null> {
-	return sql.begin(async (sql) => {
-		const person = await readLink(sql, token);
-		const taken = await sql`
-			update links set used_at = now() where digest = ${sha256(token)} and used_at is null and expires_at > now()`;
-		return taken.count === 1 ? person : null;
-	});
+/** A page that presses again within this pressed twice. Seconds. */
+const pressedTwice = 60;
+
+/**
+ * Uses the link: of two at once, one gets the person and the other null. `drawn` is the secret that came with the page
+ * (drawSecret): both presses of one page are hers, since a browser without the script shows the answer to the second.
+ */
+export async function takeLink(sql: Query, token: string, drawn?: string): Promise<LinkedPerson | null> {
+	const page = isSecret(drawn) ? sha256(drawn) : null;
+	const [row] = await sql`
+		with taken as (
+			update links set used_at = coalesce(used_at, now()), used_with = coalesce(used_with, ${page})
+			where digest = ${sha256(token)} and (
+				used_at is null and expires_at > now()
+				or used_with = ${page} and used_at > now() - make_interval(secs => ${pressedTwice})
+			) returning person_id
+		)
+		select id, name, can_teach, passphrase_hash is not null as has_passphrase from people join taken on id = person_id`;
+	return row ? { id: row.id, name: row.name, canTeach: row.can_teach, hasPassphrase: row.has_passphrase } : null;
 }

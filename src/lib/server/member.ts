@@ -3,7 +3,7 @@ import type { Sql } from 'postgres';
 import { may, type MemberRole, type Need } from '../class/permission.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
 import { isId, notFound, type Asker, type Membership, type Query } from './asker.ts';
-import { drawLetters } from './digest.ts';
+import { drawLetters, isSecret, sha256 } from './digest.ts';
 import { checkName } from './name.ts';
 import { makePerson, type Person } from './person.ts';
 
@@ -52,11 +52,21 @@ export interface Joined {
 	readonly membership: Membership;
 }
 
+/** Within this a form that arrives twice was pressed twice; later it may be anyone at the same device. Minutes. */
+const pressedTwice = 10;
+
+/** The id of whoever a secret drawn with a page makes. The secret can't be found from it. */
+function personIdOf(secret: string): string {
+	const hex = sha256(`person ${secret}`).toString('hex');
+	return [hex.slice(0, 8), hex.slice(8, 12), `4${hex.slice(13, 16)}`, `8${hex.slice(17, 20)}`, hex.slice(20, 32)].join('-');
+}
+
 /**
  * Asks to join with a name alone. A new person is made unless someone is signed in. A seat is held from the asking on,
- * and seats are counted under a lock on the class: of fifty at once for the last seat, one gets it.
+ * and seats are counted under a lock on the class: of fifty at once for the last seat, one gets it. `drawn` is the secret
+ * that came with the page of the form (drawSecret): sent twice, the form asks once, and both answers are for her who asked.
  */
-export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: string; name: string }): Promise<Result<Joined>> {
+export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: string; name: string }, drawn?: string): Promise<Result<Joined>> {
 	const name = checkName(typed.name, 'name');
 	if (!name.ok) return name;
 	return sql.begin(async (sql): Promise<Result<Joined>> => {
@@ -68,6 +78,14 @@ export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: st
 		const mine = asker && (await membershipOf(sql, asker, classId));
 		// Asked already, or in already? Then nothing changes.
 		if (mine && mine.status !== 'removed') return ok({ person: asker.person, membership: mine });
+		const ofForm = !asker && isSecret(drawn) ? personIdOf(drawn) : undefined;
+		const [there] = ofForm === undefined ? [] : await sql`
+			select p.name, p.can_teach, m.id, m.role, m.status, m.name as called, m.asked_at > now() - make_interval(mins => ${pressedTwice}) as lately
+			from people p left join members m on m.person_id = p.id and m.class_id = ${classId} where p.id = ${ofForm}`;
+		if (ofForm !== undefined && there?.lately && there.status !== 'removed' && there.called === name.value) {
+			const membership = { classId, lesson: found.lesson, memberId: there.id, role: there.role, status: there.status, name: there.called };
+			return ok({ person: { id: ofForm, name: there.name, canTeach: there.can_teach }, membership });
+		}
 
 		if ((await seatsTaken(sql, classId)) >= found.seats) return refuse({ code: 'class-full', path: 'code', expected: found.seats });
 		const [same] = await sql`
@@ -75,7 +93,7 @@ export async function askToJoin(sql: Sql, asker: Asker | null, typed: { code: st
 			and lower(normalize(name, NFKC)) = lower(normalize(${name.value}, NFKC))`;
 		if (same) return refuse({ code: 'name-taken-here', path: 'name', received: name.value });
 
-		const person = asker?.person ?? (await makePerson(sql, name.value, false));
+		const person = asker?.person ?? (await makePerson(sql, name.value, false, there ? undefined : ofForm));
 		const [row] = await sql`
 			insert into members (id, class_id, person_id, role, status, name)
 			values (${drawLetters(10)}, ${classId}, ${person.id}, 'learner', 'asked', ${name.value})

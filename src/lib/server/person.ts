@@ -13,8 +13,8 @@ export interface Person {
 	readonly canTeach: boolean;
 }
 
-export async function makePerson(sql: Query, name: string, canTeach: boolean): Promise<Person> {
-	const person = { id: randomUUID(), name, canTeach };
+export async function makePerson(sql: Query, name: string, canTeach: boolean, id: string = randomUUID()): Promise<Person> {
+	const person = { id, name, canTeach };
 	await sql`insert into people (id, name, can_teach) values (${person.id}, ${name}, ${canTeach})`;
 	return person;
 }
