@@ -1,6 +1,7 @@
 // A button pressed twice: what it does is done once.
 import { expect, test } from './app.ts';
-import { desk, open, signIn } from './person.ts';
+import { desk, open, phone, signIn } from './person.ts';
+import { admit } from './teacher.ts';
 
 test('a class whose button is pressed three times in a row is opened once', async ({ app, browser }) => {
 	const page = await signIn(browser, app, 'Rosalind', desk);
@@ -37,4 +38,38 @@ test('a join code whose button is pressed twice is the one that the page shows',
 	expect(now!.join_code).not.toBe(held!.join_code);
 	await expect(page.locator('.letters')).toHaveText(`${now!.join_code.slice(0, 4)}-${now!.join_code.slice(4)}`);
 	await page.context().close();
+});
+
+test('without the script a link, a request to join and a card pressed twice are each done once, and what is shown holds', async ({ app, browser }) => {
+	const plain = { ...phone, baseURL: app.url, javaScriptEnabled: false };
+	// The browser sends both presses and shows the answer to the second.
+	const teacher = await (await browser.newContext(plain)).newPage();
+	await teacher.goto(await app.linkFor('Rosalind'));
+	await teacher.getByRole('button', { name: 'I am Rosalind' }).dblclick();
+	await expect(teacher).not.toHaveURL(/\/link\//);
+	await teacher.goto('/classes');
+	await expect(teacher.getByRole('heading', { level: 1 })).not.toContainText('Sign in');
+
+	const [held] = await app.ask((sql) => sql`select id, join_code from classes order by made_at limit 1`);
+	const page = await (await browser.newContext(plain)).newPage();
+	await page.goto(`/join/${held!.join_code}`);
+	await page.getByRole('textbox', { name: 'Your name' }).fill('Viv');
+	await page.getByRole('button', { name: 'Ask to join' }).dblclick();
+	await expect(page.getByRole('heading', { name: 'Waiting for your teacher' })).toBeVisible();
+	expect(await app.ask((sql) => sql`select from members where name like 'Viv%'`)).toHaveLength(1);
+
+	await admit(teacher, held!.id, 'Viv');
+	await page.getByRole('link', { name: 'Look again now' }).click();
+	await page.getByRole('button', { name: 'Make my card' }).dblclick();
+	await expect(page.getByText('Five words')).toBeVisible();
+	const words = (await page.locator('.card .value').last().textContent())!;
+	expect(await app.ask((sql) => sql`select from cards c join members m on m.id = c.member_id where m.name = 'Viv'`)).toHaveLength(1);
+
+	const tablet = await (await browser.newContext(plain)).newPage();
+	await tablet.goto('/sign-in?as=learner');
+	await tablet.getByRole('textbox', { name: 'Class code' }).fill(held!.id);
+	await tablet.getByRole('textbox', { name: 'Your five words' }).fill(words);
+	await tablet.locator('form', { has: tablet.getByRole('textbox', { name: 'Your five words' }) }).getByRole('button').click();
+	await expect(tablet).not.toHaveURL(/sign-in/);
+	for (const one of [teacher, page, tablet]) await one.context().close();
 });
