@@ -120,7 +120,7 @@ describe('what a teacher is told to look at', () => {
 });
 
 describe('the queue', () => {
-	const one = (memberId: string, review: Waiting['review'], since: number | null): Waiting => ({ memberId, name: memberId, review, flags: [], since });
+	const one = (memberId: string, review: Waiting['review'], since: number | null, changed: number | null = null): Waiting => ({ memberId, name: memberId, review, flags: [], since, changed });
 
 	test('the longest-waiting is first, then those to look at again, then the returned ones', () => {
 		const everyone = [
@@ -129,6 +129,11 @@ describe('the queue', () => {
 		];
 		expect(queue(everyone).map(({ memberId }) => memberId)).toEqual(['early', 'late', 'changed', 'back', 'not-yet', 'done']);
 		expect(everyone[0]!.memberId).toBe('not-yet');
+	});
+
+	test('of those to look at again, the one whose number changed first is first; a rule’s change has no time of its own', () => {
+		const everyone = [one('b', 'void', 5, 60), one('a', 'void', 50, 55), one('rule', 'void', 57), one('engine', 'differs', 58, null)];
+		expect(queue(everyone).map(({ memberId }) => memberId)).toEqual(['a', 'rule', 'engine', 'b']);
 	});
 
 	test('two who asked at once keep one order whichever way they come', () => {

@@ -115,6 +115,14 @@ describe('what a log amounts to', () => {
 		}
 	});
 
+	test('since when a number differs from what was cleared: the first time, until she is cleared again', () => {
+		const clear: EventBody = { kind: 'clear', digest: 'd', engine: '1', figures: {} };
+		const changed = [event(1, waist(700)), event(2, clear), event(3, waist(710)), event(4, { kind: 'choice', choices: { bandDepth: 55 } })];
+		expect(foldSkirt(changed.slice(0, 2)).changedSince).toBeNull();
+		for (const order of [changed, changed.toReversed(), [...changed, ...changed]]) expect(foldSkirt(order).changedSince).toBe(1003);
+		expect(foldSkirt([...changed, event(5, clear)]).changedSince).toBeNull();
+	});
+
 	test('a hand goes up and comes down', () => {
 		const up = event(1, { kind: 'help', step: 'fold' });
 		expect(foldSkirt([up]).help).toEqual({ step: 'fold', at: 1001 });

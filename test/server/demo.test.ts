@@ -55,7 +55,7 @@ onEachServer('the demo class', (database) => {
 		const standing = logs.map(({ memberId, name, events }) => {
 			const state = foldSkirt(events);
 			const review = reviewState(state, work(null, events));
-			return { memberId, name, review, flags: [], since: state.decision?.at ?? null, unit: state.unit, where: whereIs(stages, state).next?.step };
+			return { memberId, name, review, flags: [], since: state.decision?.at ?? null, changed: state.changedSince, unit: state.unit, where: whereIs(stages, state).next?.step };
 		});
 		expect(standing.map(({ name, review, unit, where }) => [name, review, unit, where])).toEqual([
 			['Ines', 'asked', 'cm', 'mark-cut-4'],

@@ -62,6 +62,16 @@ describe('what ends a clearance', () => {
 		expect(stands(cleared(), { ...defaultRules, ...changed })).toEqual({ review: 'cleared', flags: [] });
 	});
 
+	test('what the lesson fixes bears on nothing, whatever the class has said of it: it is neither kept nor flagged', () => {
+		// The lesson's words rest on its share and its hem (lesson.md, fixed).
+		const opened = { ...defaultRules, open: { ...open, share: true, hemFinish: true } };
+		expect(Object.keys(skirtDesk(lesson, opened, log([...taken(readings), ask])).now!.rules).filter((rule) => rule.startsWith('open.'))).toEqual(['open.waistEase', 'open.bandDepth']);
+		// Cleared while such a rule was open (an older clearance kept it), then closed beside an allowance that does bear.
+		const was = cleared(opened).map((body): EventBody => (body.kind === 'clear' ? { ...body, rules: { ...body.rules, 'open.share': true, 'open.hemFinish': true } } : body));
+		expect(stands(was, defaultRules)).toEqual({ review: 'cleared', flags: [] });
+		expect(stands(was, { ...defaultRules, allowances: { ...allowances, seam: 20 } })).toEqual({ review: 'void', flags: ['rule-changed allowances.seam'] });
+	});
+
 	test('a choice that the class closes again, where she had made it', () => {
 		const opened = { ...defaultRules, open: { ...open, bandDepth: true } };
 		const asked: readonly EventBody[] = [...taken(readings), { kind: 'choice', choices: { bandDepth: 55 } }, ask];

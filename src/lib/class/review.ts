@@ -33,6 +33,7 @@ export const bearingRules = [
 	'open.share', 'open.waistEase', 'open.bandDepth', 'open.hemFinish'
 ] as const;
 export type BearingRule = (typeof bearingRules)[number];
+/** A choice that the lesson fixes isn't among them: whatever a class says of it, it bears on nothing. */
 export type SeenRules = Readonly<Partial<Record<BearingRule, string | number | boolean>>>;
 
 export const seenRules = ({ zipSeries, allowances, tolerances, open }: ClassRules): Readonly<Record<BearingRule, string | number | boolean>> => ({
@@ -46,7 +47,7 @@ export const seenRules = ({ zipSeries, allowances, tolerances, open }: ClassRule
 export function rulesChanged({ cleared }: Pick<SkirtState, 'cleared'>, now: SeenRules): readonly BearingRule[] {
 	const was = cleared?.rules;
 	if (!was) return [];
-	return bearingRules.filter((rule) => was[rule] !== now[rule] && !(rule.startsWith('open.') && now[rule] === true));
+	return bearingRules.filter((rule) => was[rule] !== undefined && now[rule] !== undefined && was[rule] !== now[rule] && !(rule.startsWith('open.') && now[rule] === true));
 }
 
 /** A draft's figures as a clearance remembers them: lengths rounded once, here, to 0.1 mm. (Angles and areas follow from lengths.) */
@@ -103,7 +104,7 @@ export function flagsOf(state: SkirtState, review: ReviewState, source: FlagSour
 	// Asked again after a clearance: the teacher should know that she has cleared other numbers before.
 	if (review === 'void' || (review === 'asked' && state.cleared)) {
 		const rules = rulesChanged(state, source.rules);
-		if (state.changedSince || rules.length === 0) flags.push({ code: 'changed-since-cleared' });
+		if (state.changedSince !== null || rules.length === 0) flags.push({ code: 'changed-since-cleared' });
 		flags.push(...about('rule-changed', rules));
 	}
 	if (review === 'differs') flags.push({ code: 'worked-out-differently' });
@@ -117,12 +118,15 @@ export interface Waiting {
 	readonly flags: readonly Flag[];
 	/** When she asked, was returned or was cleared (the server's clock); null if none. */
 	readonly since: number | null;
+	/** When a number that she was cleared on first changed; null where none has, or a rule of the class has. */
+	readonly changed: number | null;
 }
 
 /** Who waits, longest first; then the ones that need another look; then returned; the rest as they come. */
 export function queue(everyone: readonly Waiting[]): readonly Waiting[] {
 	const turn: Record<ReviewState, number> = { asked: 0, void: 1, differs: 1, returned: 2, 'not-asked': 3, cleared: 4 };
+	const from = ({ review, since, changed }: Waiting): number => (review === 'void' ? changed : null) ?? since ?? Infinity;
 	return [...everyone].sort((a, b) =>
-		turn[a.review] - turn[b.review] || (a.since ?? Infinity) - (b.since ?? Infinity) || (a.memberId < b.memberId ? -1 : 1)
+		turn[a.review] - turn[b.review] || from(a) - from(b) || (a.memberId < b.memberId ? -1 : 1)
 	);
 }

@@ -30,8 +30,8 @@ export interface SkirtState {
 	readonly ask: Said<'ask'> | null;
 	readonly returned: Said<'return'> | null;
 	readonly cleared: Said<'clear'> | null;
-	/** Whether she has said another reading or choice since she was cleared last. */
-	readonly changedSince: boolean;
+	/** When she first said another reading or choice than she was cleared on; null while she hasn't. */
+	readonly changedSince: number | null;
 	/** The same since she asked, while that stands: the gate was read aloud on other numbers. */
 	readonly changedSinceAsked: boolean;
 	/** The hand that is up, and since when. */
@@ -57,7 +57,7 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 	const uncleared = new Set<string>();
 	const state: { -readonly [K in keyof SkirtState]: SkirtState[K] } = {
 		readings, choices: {}, ticked: {}, lastTicked: null, tickedUncleared: [], unit: null, noTouch: false,
-		decision: null, ask: null, returned: null, cleared: null, changedSince: false, changedSinceAsked: false, help: null, counter: 0
+		decision: null, ask: null, returned: null, cleared: null, changedSince: null, changedSinceAsked: false, help: null, counter: 0
 	};
 	/** What stood before she asked. */
 	let beforeAsk: Decision | null = null;
@@ -67,20 +67,20 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 			case 'reading': {
 				const { kind: _, measurement, ...said } = body;
 				(readings[measurement] ??= []).push({ ...said, id, by, at });
-				state.changedSince = state.cleared !== null;
+				if (state.cleared) state.changedSince ??= at;
 				state.changedSinceAsked = state.decision?.kind === 'ask';
 				break;
 			}
 			case 'choice':
 				if (!same(state.choices, body.choices)) {
-					state.changedSince = state.cleared !== null;
+					if (state.cleared) state.changedSince ??= at;
 					state.changedSinceAsked = state.decision?.kind === 'ask';
 				}
 				state.choices = body.choices;
 				break;
 			case 'tick':
 				// What is cut is cut: said again later, it stays as cleared or as uncleared as it was.
-				if (!ticked.has(body.step) && (state.decision?.kind !== 'clear' || state.changedSince)) uncleared.add(body.step);
+				if (!ticked.has(body.step) && (state.decision?.kind !== 'clear' || state.changedSince !== null)) uncleared.add(body.step);
 				// Ticked again later: it moves to the end.
 				ticked.delete(body.step);
 				ticked.set(body.step, at);
@@ -113,7 +113,8 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				const { kind: _, ...said } = body;
 				state.decision = { ...body, by, at };
 				state.cleared = { ...said, by, at };
-				state.changedSince = state.changedSinceAsked = false;
+				state.changedSince = null;
+				state.changedSinceAsked = false;
 				// Her teacher had these before her, flagged. One that came in later, whatever its counter, she hadn't.
 				for (const step of uncleared) if (ticked.get(step)! <= at) uncleared.delete(step);
 				break;

@@ -1,4 +1,5 @@
 // Which choices a learner has: those her class leaves open, less those that the lesson's own words rest on.
+import { seenRules, type SeenRules } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import type { LessonStyle, StyleKey } from './style.ts';
 
@@ -18,4 +19,10 @@ export function rulesOn(style: LessonStyle, rules: ClassRules): ClassRules {
 	const fixed = fixedChoices(style);
 	const open = Object.fromEntries(Object.entries(rules.open).map(([choice, is]) => [choice, is && !fixed.includes(choice as OpenChoice)]));
 	return { ...rules, open: open as unknown as ClassRules['open'] };
+}
+
+/** The class's rules that bear on what is cut on this lesson (class/review.ts, bearingRules). */
+export function bearingOn(style: LessonStyle, rules: ClassRules): SeenRules {
+	const fixed: readonly string[] = fixedChoices(style).map((choice) => `open.${choice}`);
+	return Object.fromEntries(Object.entries(seenRules(rules)).filter(([rule]) => !fixed.includes(rule)));
 }

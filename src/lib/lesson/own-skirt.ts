@@ -1,5 +1,5 @@
 // From a learner's folded log to her own draft: the one way, on the server and in her browser alike.
-import { seenRules, type FlagSource } from '../class/review.ts';
+import type { FlagSource } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import type { SkirtState } from '../class/skirt-state.ts';
 import { measurementOrder, type Measurement } from '../drafting/body.ts';
@@ -7,6 +7,7 @@ import { draftSkirt, type Draft } from '../drafting/draft.ts';
 import { checkInput, type DraftInput } from '../drafting/input.ts';
 import { agree, type Agreement } from '../drafting/reading.ts';
 import type { Result } from '../drafting/result.ts';
+import { bearingOn } from './open.ts';
 import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
 
@@ -43,7 +44,7 @@ export function ownSkirt(style: LessonStyle, rules: ClassRules, state: Pick<Skir
 }
 
 /** What a review's flags are made from (class/review.ts, flagsOf). */
-export function flagSource(own: OwnSkirt, rules: ClassRules, cuttingSteps: readonly string[]): FlagSource {
+export function flagSource(own: OwnSkirt, style: LessonStyle, rules: ClassRules, cuttingSteps: readonly string[]): FlagSource {
 	const inState = (state: Agreement['state']) => measurementOrder.filter((measurement) => own.agreed[measurement].state === state);
 	const stops = own.draft === null ? [] : own.draft.ok
 		? own.draft.value.checks.filter(({ severity }) => severity === 'stop').map(({ code }) => code)
@@ -52,6 +53,6 @@ export function flagSource(own: OwnSkirt, rules: ClassRules, cuttingSteps: reado
 		apart: inState('apart'), once: inState('one'), stops, cuttingSteps,
 		// One reading, or two that are apart, have flags of their own.
 		hipMissing: own.draft?.ok === true && own.agreed.hip.state === 'none',
-		gate: rules.gate.map(({ id }) => id), rules: seenRules(rules)
+		gate: rules.gate.map(({ id }) => id), rules: bearingOn(style, rules)
 	};
 }

@@ -17,7 +17,7 @@ export function readDemoLesson(folder: string): DemoLesson {
 		stages: stagesOf(lesson),
 		work(rules, events) {
 			const state = foldSkirt(events);
-			return nowFrom(ownSkirt(lesson.style, rules, state), state.readings, rules);
+			return nowFrom(ownSkirt(lesson.style, rules, state), state.readings, lesson.style, rules);
 		}
 	};
 }

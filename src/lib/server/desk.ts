@@ -21,10 +21,10 @@ export interface Desk {
 export function skirtDesk(lesson: Lesson, rules: ClassRules, events: readonly LoggedEvent[]): Desk {
 	const state = foldSkirt(events);
 	const own = ownSkirt(lesson.style, rules, state);
-	const now = nowFrom(own, state.readings, rules);
+	const now = nowFrom(own, state.readings, lesson.style, rules);
 	const review = reviewState(state, now);
 	const stages = stagesOf(lesson);
 	const cuttingSteps = stages.flatMap(({ steps }) => steps.filter(({ needs }) => needs === 'clearance').map(({ id }) => id));
-	const source = flagSource(own, rules, cuttingSteps);
+	const source = flagSource(own, lesson.style, rules, cuttingSteps);
 	return { state, own, now, review, flags: flagsOf(state, review, source), where: whereIs(stages, state) };
 }

@@ -2,12 +2,14 @@
 import { randomUUID } from 'node:crypto';
 import type { Sql } from 'postgres';
 import type { EventBody, LoggedEvent } from '../class/event.ts';
-import { seenFigures, seenRules, type Now } from '../class/review.ts';
+import { seenFigures, type Now } from '../class/review.ts';
 import type { ClassRules } from '../class/rules.ts';
 import { foldSkirt, type SkirtState } from '../class/skirt-state.ts';
 import { ENGINE } from '../drafting/draft.ts';
 import { ok, refuse, type Result } from '../drafting/result.ts';
+import { bearingOn } from '../lesson/open.ts';
 import type { OwnSkirt } from '../lesson/own-skirt.ts';
+import type { LessonStyle } from '../lesson/style.ts';
 import { isId, notFound, type Asker } from './asker.ts';
 import { digest } from './digest.ts';
 import { eventsOf } from './log.ts';
@@ -78,12 +80,12 @@ function checkVerdict(verdict: Verdict): Result<Verdict> {
  * the rules that went into them), each reading that was taken, and the tolerances they were judged by. The engine's
  * version stands beside it: the same inputs worked out differently are told as that (class/review.ts).
  */
-export function nowFrom({ input, draft }: Pick<OwnSkirt, 'input' | 'draft'>, readings: SkirtState['readings'], rules: ClassRules): Now | null {
+export function nowFrom({ input, draft }: Pick<OwnSkirt, 'input' | 'draft'>, readings: SkirtState['readings'], style: LessonStyle, rules: ClassRules): Now | null {
 	if (!draft?.ok) return null;
 	const read = Object.fromEntries(Object.entries(readings).map(([measurement, taken]) => [measurement, taken.map(({ mm }) => mm)]));
 	const { readings: apart, waistWalk } = rules.tolerances;
 	return {
 		digest: digest({ input, readings: read, tolerances: { readings: apart, waistWalk } }),
-		engine: ENGINE, figures: seenFigures({ ...draft.value.figures }), rules: seenRules(rules)
+		engine: ENGINE, figures: seenFigures({ ...draft.value.figures }), rules: bearingOn(style, rules)
 	};
 }

@@ -44,7 +44,7 @@ export async function readTable(locals: App.Locals, classId: string): Promise<Cl
 function rowOf(lesson: Lesson, { rules }: Class, { memberId, name, events }: MemberLog): Row {
 	const { state, review, flags, where, now } = skirtDesk(lesson, rules, events);
 	return {
-		memberId, name, review, flags, where, help: state.help, since: state.decision?.at ?? null,
+		memberId, name, review, flags, where, help: state.help, since: state.decision?.at ?? null, changed: state.changedSince,
 		returned: review === 'returned' ? (state.returned?.action ?? null) : null, drafted: now !== null
 	};
 }

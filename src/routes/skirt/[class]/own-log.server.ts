@@ -1,5 +1,6 @@
 import { error } from '@sveltejs/kit';
-import { rulesChanged, seenRules } from '$lib/class/review.ts';
+import { rulesChanged } from '$lib/class/review.ts';
+import { bearingOn } from '$lib/lesson/open.ts';
 import { readClass } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { readEvents } from '$lib/server/log.ts';
@@ -13,5 +14,5 @@ export async function readOwnLog({ sql, asker, membership }: App.Locals, classId
 	if (!lesson) throw new Error(`class ${held.id} is held on lesson ${held.lesson}, which is not on the shelf`);
 	const { review, own, state } = skirtDesk(lesson, held.rules, events);
 	/** `drafted`: whether her numbers are enough to draft from. `rules`: which of the class's have changed since she was cleared. */
-	return { held, lesson, log: { events, review, drafted: own.draft?.ok ?? false, rules: rulesChanged(state, seenRules(held.rules)) } };
+	return { held, lesson, log: { events, review, drafted: own.draft?.ok ?? false, rules: rulesChanged(state, bearingOn(lesson.style, held.rules)) } };
 }

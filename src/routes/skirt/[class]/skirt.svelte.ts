@@ -69,7 +69,7 @@ export function setOwnPage(data: () => LayoutData): OwnPage {
 		get unit() { return unit; },
 		get changedHere() { return changedHere; },
 		get review() { return review; },
-		get reviewSays() { return (cut && reviewOnceCut(review)) || reviewSays(review, log.rules, changedHere || state.changedSince); },
+		get reviewSays() { return (cut && reviewOnceCut(review)) || reviewSays(review, log.rules, changedHere || state.changedSince !== null); },
 		get cut() { return cut; },
 		get drafted() { return log.drafted; },
 		unsent,
