@@ -2,6 +2,7 @@
 import { readDemoLesson } from '../lib/server/demo-lesson.ts';
 import { useDatabase } from '../lib/server/database.ts';
 import { linksAtStart } from '../lib/server/first-run.ts';
+import { openedHatch } from '../lib/server/hatch.ts';
 import { readSettings } from '../lib/server/settings.ts';
 import { bodyLimit, openWeb, protocolHeader, type Handler, type Web } from '../lib/server/web.ts';
 import { buildIfNeeded } from './build.ts';
@@ -42,7 +43,10 @@ async function loadApp(): Promise<Handler> {
 	const { handler } = (await import(new URL('../../build/handler.js', import.meta.url).href)) as {
 		handler: (...args: [...Parameters<Handler>, next: () => void]) => void;
 	};
-	return (request, response) => handler(request, response, () => response.writeHead(404).end());
+	const hatch = openedHatch();
+	return (request, response) => {
+		if (!hatch(request, response)) handler(request, response, () => response.writeHead(404).end());
+	};
 }
 
 function stopWhenTold(web: Web, opened: Opened): void {

@@ -6,7 +6,7 @@ import { needOf, routes } from '../../src/lib/class/route.ts';
 
 interface Found { route: string; methods: Set<string> }
 
-/** Every route on disk, with what it answers: pages GET, form actions POST, server files what they export. */
+/** Every route on disk, with what it answers: pages GET, form actions POST, server files and hatches what they export. */
 function walk(): Map<string, Found> {
 	const top = new URL('../../src/routes', import.meta.url).pathname;
 	const found = new Map<string, Found>();
@@ -14,11 +14,11 @@ function walk(): Map<string, Found> {
 		const parts = file.split(sep);
 		const name = parts.pop()!;
 		const route = `/${parts.filter((part) => part !== '').join('/')}`;
-		const text = /^\+(page|server)/.test(name) ? readFileSync(join(top, file), 'utf8') : '';
+		const text = /^(\+(page|server)|hatch\.server)/.test(name) ? readFileSync(join(top, file), 'utf8') : '';
 		const methods: string[] = [];
 		if (/^\+page\.(svelte|md)$/.test(name) || /^\+page(\.server)?\.ts$/.test(name)) methods.push('GET');
 		if (/^\+page\.server\.ts$/.test(name) && /export (const|let) actions\b|export \{[^}]*\bactions\b/.test(text)) methods.push('POST');
-		if (name === '+server.ts') {
+		if (name === '+server.ts' || name === 'hatch.server.ts') {
 			for (const method of ['GET', 'POST', 'PUT', 'PATCH', 'DELETE', 'HEAD', 'OPTIONS', 'fallback']) {
 				if (new RegExp(`export (const|let|(async )?function) ${method}\\b|export \\{[^}]*\\b${method}\\b`).test(text)) methods.push(method);
 			}

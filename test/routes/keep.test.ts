@@ -1,20 +1,29 @@
 // Both ways into a learner's log, through the routes themselves: her device's, and a form without the script.
 import { randomUUID } from 'node:crypto';
-import { expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { defaultGate } from '../../src/lib/class/gate.ts';
 import { highestFromDevice } from '../../src/lib/class/event-check.ts';
 import { foldSkirt } from '../../src/lib/class/skirt-state.ts';
+import { useDatabase } from '../../src/lib/server/database.ts';
 import { readEvents } from '../../src/lib/server/log.ts';
 import { openSession } from '../../src/lib/server/session.ts';
 import { issueSentence } from '../../src/lib/ui/wording/issue.ts';
 import type { Issue } from '../../src/lib/drafting/result.ts';
-import { POST } from '../../src/routes/skirt/[class]/log/+server.ts';
+import { log } from '../../src/routes/skirt/[class]/log/hatch.server.ts';
 import { actions as gate } from '../../src/routes/skirt/[class]/gate/+page.server.ts';
 import { actions as make } from '../../src/routes/skirt/[class]/make/[part]/+page.server.ts';
+import { openPort, type Port } from '../server/hatch-port.ts';
 import { makeLearner, makeRoom } from '../server/scene.ts';
 import { onEachServer } from '../server/test-database.ts';
 
 onEachServer('what a learner says', (database) => {
+	let port: Port;
+	beforeAll(async () => {
+		useDatabase(database());
+		port = await openPort(log);
+	});
+	afterAll(() => port.close());
+
 	async function wen() {
 		const sql = database();
 		const room = await makeRoom(sql);
@@ -22,13 +31,13 @@ onEachServer('what a learner says', (database) => {
 		const opened = (await openSession(sql, sessionId, room.classId))!;
 		const locals = { sql, asker: opened.asker, membership: opened.membership };
 		const url = new URL(`http://localhost/skirt/${room.classId}/make/prepare?whole`);
-		const event = (body: BodyInit, headers: Record<string, string> = {}) =>
-			({ locals, url, params: { class: room.classId, part: 'prepare' }, request: new Request(url, { method: 'POST', body, headers }) }) as never;
+		const event = (body: BodyInit) =>
+			({ locals, url, params: { class: room.classId, part: 'prepare' }, request: new Request(url, { method: 'POST', body }) }) as never;
 		return {
 			async device(body: object, counter = 1): Promise<{ status: number; issues?: readonly (Issue & { says: string })[] }> {
 				const events = [{ id: randomUUID(), device: 'phone', counter, body }];
-				const response = await POST(event(JSON.stringify({ events }), { 'content-type': 'application/json' }));
-				return { status: response.status, ...(await response.json()) };
+				const { status, text } = await port.ask('POST', `/skirt/${room.classId}/log`, { session: sessionId, body: JSON.stringify({ events }) });
+				return { status, ...JSON.parse(text) };
 			},
 			async form(action: (event: never) => unknown, fields: readonly (readonly [string, string])[]) {
 				const form = new FormData();

@@ -2,7 +2,7 @@ import { parse } from 'devalue';
 import { describe, expect, test } from 'vitest';
 import { awayResponse, isAway, isForm, readTyped } from '../../src/lib/server/away.ts';
 import { describeError } from '../../src/lib/server/error-line.ts';
-import { isFromHere, readJson, roleOf } from '../../src/lib/server/request.ts';
+import { isFromHere, roleOf } from '../../src/lib/server/request.ts';
 
 const post = (headers: Record<string, string>) => new Request('http://192.0.2.7:3000/join', { method: 'POST', headers });
 const here = new URL('http://192.0.2.7:3000/join');
@@ -43,31 +43,6 @@ describe('the role in which someone asks', () => {
 
 	test('who waits at the door or has been removed is a visitor', () => {
 		for (const status of ['asked', 'removed'] as const) expect(roleOf(asker, true, { ...membership, status })).toBe('visitor');
-	});
-});
-
-describe('a JSON body', () => {
-	const json = (body: BodyInit | null, type = 'application/json') =>
-		readJson(new Request(here, { method: 'POST', body, headers: { 'content-type': type } }));
-
-	test('is read whole', async () => {
-		expect(await json('{"events":["½"]}', 'application/json; charset=utf-8')).toEqual({ ok: true, value: { events: ['½'] } });
-	});
-
-	test.each([
-		['not JSON', 'events=1', 'not-json'], ['cut short', '{"events":[', 'not-json'], ['nothing', '', 'not-json'],
-		['not UTF-8', new Uint8Array([0x22, 0xff, 0x22]), 'not-json'], ['a byte over 64 kB', `"${'x'.repeat(65_535)}"`, 'body-large']
-	])('that is %s is refused', async (_, body, code) => {
-		const read = await json(body);
-		expect(read.ok ? [] : read.issues.map((issue) => issue.code)).toEqual([code]);
-	});
-
-	test('that says it is something else is refused before it is read', async () => {
-		expect((await json('{}', 'text/plain')).ok).toBe(false);
-	});
-
-	test('of 64 kB is still taken', async () => {
-		expect((await json(`"${'x'.repeat(65_534)}"`)).ok).toBe(true);
 	});
 });
 

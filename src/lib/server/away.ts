@@ -1,4 +1,5 @@
 // The database can't be reached: what the driver and the server call it, and the page that says so.
+import type { Asked } from './request.ts';
 
 const codes = new Set([
 	'CONNECTION_CLOSED', 'CONNECTION_DESTROYED', 'CONNECTION_ENDED', 'CONNECT_TIMEOUT',
@@ -65,7 +66,7 @@ ${typed.map(([name, value]) => `<input type="hidden" name="${escape(name)}" valu
 const enhanced = JSON.stringify({ type: 'failure', status: 503, data: '[{"issues":1},[2],{"code":3,"path":4},"database-away",""]' });
 
 /** 503, for a person or for a program, and when to come back. */
-export function awayResponse(request: Request, url: URL, typed: Typed): Response {
+export function awayResponse(request: Asked, url: URL, typed: Typed): Response {
 	const json = (body: string): Response => answer(body, 'application/json');
 	if (request.headers.get('x-sveltekit-action') === 'true') return json(enhanced);
 	if (!request.headers.get('accept')?.includes('text/html')) return json(JSON.stringify({ issues: [{ code: 'database-away', path: '' }] }));

@@ -1,5 +1,4 @@
 // Sessions. The only module that knows lucia. Its adapter keeps the SHA-256 of a session's id, never the id.
-import type { Cookies } from '@sveltejs/kit';
 import { generateIdFromEntropySize, Lucia, TimeSpan, type Adapter } from 'lucia';
 import { isId, type Asker, type Membership, type Query } from './asker.ts';
 import { sha256 } from './digest.ts';
@@ -124,18 +123,32 @@ export async function sweepSessions(sql: Query): Promise<void> {
 	await luciaFor(sql, 'learner').deleteExpiredSessions();
 }
 
+/** How our cookies are kept. Without `maxAge` a browser forgets it when it closes; 0 takes it away. In seconds. */
+export interface CookieLook {
+	readonly path: '/';
+	readonly httpOnly: true;
+	readonly sameSite: 'lax';
+	readonly secure: boolean;
+	readonly maxAge?: number;
+}
+/** The cookies of one request and its answer: SvelteKit's, or Node's (cookie.ts). */
+export interface Jar {
+	get(name: string): string | undefined;
+	set(name: string, value: string, look: CookieLook): void;
+	delete(name: string, look: CookieLook): void;
+}
+
 /** The `__Host-` prefix needs a secure address; on plain http in a hall it would vanish silently. */
 const cookieName = (url: URL): string => (url.protocol === 'https:' ? '__Host-skirtwright' : 'skirtwright');
 
-export const readSessionCookie = (cookies: Cookies, url: URL): string | null => cookies.get(cookieName(url)) ?? null;
+const lookOf = (url: URL): CookieLook => ({ path: '/', httpOnly: true, sameSite: 'lax', secure: url.protocol === 'https:' });
 
-export function setSessionCookie(cookies: Cookies, url: URL, id: string): void {
-	cookies.set(cookieName(url), id, {
-		path: '/', httpOnly: true, sameSite: 'lax', secure: url.protocol === 'https:',
-		maxAge: lives[lifeOf(id)].idle.seconds()
-	});
+export const readSessionCookie = (jar: Jar, url: URL): string | null => jar.get(cookieName(url)) ?? null;
+
+export function setSessionCookie(jar: Jar, url: URL, id: string): void {
+	jar.set(cookieName(url), id, { ...lookOf(url), maxAge: lives[lifeOf(id)].idle.seconds() });
 }
 
-export function dropSessionCookie(cookies: Cookies, url: URL): void {
-	cookies.delete(cookieName(url), { path: '/', httpOnly: true, sameSite: 'lax', secure: url.protocol === 'https:' });
+export function dropSessionCookie(jar: Jar, url: URL): void {
+	jar.delete(cookieName(url), lookOf(url));
 }
