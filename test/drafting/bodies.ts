@@ -39,11 +39,14 @@ const ansur = {
 // Women 18+, NHANES 2017–2020, weighted: ln waist, ln hip; cm.
 const nhanes = { means: [4.5746, 4.6832], sds: [0.175, 0.1381], lower: choleskyOf([[1, 0.892], [0.892, 1]]) };
 
-export function ansurBody(random: Random): Required<Body> {
-	const [lnWaist, lnHip, , depth] = drawn(random, ansur.means, ansur.sds, ansur.lower);
-	return { waist: 10 * Math.exp(lnWaist!), hip: 10 * Math.exp(lnHip!), waistToHip: 10 * depth! };
+/** What a body has where everything was read once. */
+export type MeasuredBody = Body & Required<Pick<Body, 'waist' | 'hip' | 'waistToHip'>>;
+
+export function ansurBody(random: Random): MeasuredBody & { readonly waistToFloor: number } {
+	const [lnWaist, lnHip, height, depth] = drawn(random, ansur.means, ansur.sds, ansur.lower);
+	return { waist: 10 * Math.exp(lnWaist!), hip: 10 * Math.exp(lnHip!), waistToHip: 10 * depth!, waistToFloor: 10 * height! };
 }
-export function nhanesBody(random: Random): Required<Body> {
+export function nhanesBody(random: Random): MeasuredBody {
 	const [lnWaist, lnHip] = drawn(random, nhanes.means, nhanes.sds, nhanes.lower);
 	return { waist: 10 * Math.exp(lnWaist!), hip: 10 * Math.exp(lnHip!), waistToHip: 150 + 100 * random() };
 }
@@ -70,7 +73,8 @@ export function anySkirt(random: Random): Skirt {
 		hem: between(random, 5, 60), hemFinish: random() < 0.5 ? 'turned' : 'narrow',
 		zipAt: random() < 0.5 ? 'centreBack' : 'leftSide', zipSeries: random() < 0.5 ? 'cm' : 'in', closure: 'zip', panelShares: null, hemFacing: 50,
 		lining: random() < 0.5 ? null : { shorterBy: between(random, 5, 60), share: null },
-		allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) }
+		allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) },
+		...(random() < 0.1 && { clothKind: 'stretch' })
 	};
 }
 

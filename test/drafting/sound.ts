@@ -19,9 +19,10 @@ export interface Case<Chosen> { readonly body: Body; readonly skirt: Chosen }
 export function casesOf<Chosen>(count: number, seed: number, chosen: (random: Random, waist: number) => Chosen): readonly Case<Chosen>[] {
 	const random = seeded(seed);
 	return Array.from({ length: count }, (_, i) => {
-		const { waist, hip, waistToHip } = i % 2 ? ansurBody(random) : nhanesBody(random);
+		const measured = i % 2 ? ansurBody(random) : nhanesBody(random);
+		const { waist, hip } = measured;
 		// Now and then a reading is missing.
-		const body = i % 10 === 0 ? { waist } : i % 10 === 5 ? { waist, hip } : { waist, hip, waistToHip };
+		const body = i % 10 === 0 ? { waist } : i % 10 === 5 ? { waist, hip } : measured;
 		return { body, skirt: chosen(random, waist) };
 	});
 }

@@ -11,18 +11,23 @@ import { checkSays, checkSentence, wayOutSentence } from '../../src/lib/ui/wordi
 import { choiceNames, figureNames, shareWords } from '../../src/lib/ui/wording/figure.ts';
 import { issueSays, issueSentence } from '../../src/lib/ui/wording/issue.ts';
 import { measurementGuide, measurementName, questionSentence } from '../../src/lib/ui/wording/measurement.ts';
-import { anySkirt, anyStyle, nhanesBody, seeded } from './bodies.ts';
+import { anySkirt, anyStyle, ansurBody, nhanesBody, seeded, type Random } from './bodies.ts';
 
 const judging = /\b(too (big|small|large|fat|thin)|normal|flattering|plus|failed|behind|simply|just)\b/i;
 function reads(sentence: string): void {
 	if (/NaN|undefined|null|Infinity|\[object|\b(skirt|body)\.[a-z]/.test(sentence) || judging.test(sentence) || !/^[A-Z0-9“−]/.test(sentence) || sentence.length > 300) expect(sentence).toBe('a sentence');
 }
 
+const ansurOrNhanes = (random: Random, i: number): ReturnType<typeof ansurBody> => (i % 2 ? ansurBody(random) : { waistToFloor: 1000, ...nhanesBody(random) } as ReturnType<typeof ansurBody>);
 const drafts: readonly Draft[] = (() => {
 	const random = seeded(71);
 	return Array.from({ length: 3000 }, (_, i) => {
-		const { waist, hip, waistToHip } = nhanesBody(random);
-		return draftSkirt(i % 9 === 0 ? { waist } : i % 9 === 1 ? { waist, hip } : { waist, hip: i % 9 === 2 ? hip * 1.5 : hip, waistToHip }, i % 2 ? anySkirt(random) : anyStyle(random, waist));
+		const { waist, hip, waistToHip, waistToFloor } = ansurOrNhanes(random, i);
+		// Misread by ten, in the other unit, or by two digits.
+		const before = [10, 2.54, 1][i % 3]! * waist;
+		const readings = i % 11 ? {} : { readings: { waist: i % 3 === 2 ? [725, 752] : [before, waist] } };
+		const body = i % 9 === 0 ? { waist } : i % 9 === 1 ? { waist, hip } : { waist, hip: i % 9 === 2 ? hip * 1.5 : hip, waistToHip, waistToFloor };
+		return draftSkirt(i % 11 === 0 && i % 3 === 2 ? { ...body, ...readings, waist: 752 } : { ...body, ...readings }, i % 2 ? anySkirt(random) : anyStyle(random, waist));
 	}).flatMap((draft) => (draft.ok ? [draft.value] : []));
 })();
 
@@ -61,7 +66,7 @@ test('Every issue code in the source has words, and every code with words is in 
 test('Issues as they come read as sentences, in both units', () => {
 	const typed = ['', 'x', '7 furlongs', '-7', '1/0', '1,250', '9'.repeat(20), '9'.repeat(80)].flatMap((text) => { const parsed = parseLength(text, 'cm', 'body.waist'); return parsed.ok ? [] : parsed.issues; });
 	const inputs = [
-		7, {}, { unit: 'cm', body: { waist: 28, hip: 9000, weight: 1 }, skirt: { share: 9, length: 58, panels: 1.5, hem: -1, zipAt: 'front', band: [], allowances: { seam: 'x' } } },
+		7, {}, { unit: 'cm', body: { waist: 28, hip: 9000, waistToHip: [], weight: 1 }, skirt: { share: 9, length: 58, panels: 1.5, hem: -1, zipAt: 'front', band: [], allowances: { seam: 'x' } } },
 		{ unit: 'in', body: { waist: 280 }, skirt: { share: 'x', length: 900 } }
 	].flatMap((value) => { const input = checkInput(value); return input.ok ? [] : input.issues; });
 	const random = seeded(72);

@@ -2,6 +2,9 @@
 import { mmPer, parseLength, type TypedUnit, type Unit } from './length.ts';
 import type { Issue } from './result.ts';
 
+/** More readings of one measurement than anybody takes. */
+const mostReadings = 10;
+
 type Range = readonly [least: number, most: number];
 
 /** What the groups of one input share. */
@@ -84,6 +87,22 @@ export class Fields {
 	length(name: string, usual?: number | 'required', range?: Range): number | undefined {
 		const value = this.take(name);
 		if (value === undefined) return usual === 'required' ? this.say(name, 'field-missing', 'length', undefined) : usual;
+		return this.asLength(name, value, range);
+	}
+
+	/** One length, or several readings of it in a list, the oldest first: up to ten. Undefined where any of them is refused. */
+	readings(name: string, need?: 'required'): readonly number[] | undefined {
+		const value = this.take(name);
+		if (!Array.isArray(value)) {
+			const one = this.length(name, need);
+			return one === undefined ? undefined : [one];
+		}
+		if (value.length === 0 || value.length > mostReadings) return this.say(name, 'readings-count', [1, mostReadings], `${value.length} readings`);
+		const read = value.map((one: unknown) => this.asLength(name, one));
+		return read.every((one): one is number => one !== undefined) ? read : undefined;
+	}
+
+	private asLength(name: string, value: unknown, range?: Range): number | undefined {
 		const unit = this.unit ?? 'mm';
 		let mm: number;
 		if (typeof value === 'string') {
@@ -104,9 +123,10 @@ export class Fields {
 		return this.say(name, 'length-out-of-range', [least, most], mm, { least, most, given: mm });
 	}
 
-	/** The unit that a length was written in: the input's, unless its text names another. */
-	unitOf(name: string): TypedUnit | undefined {
-		const value = this.take(name);
+	/** The unit that a length was written in: the input's, unless its text names another. Of a list, the reading counted from 0. */
+	unitOf(name: string, reading = 0): TypedUnit | undefined {
+		const held = this.take(name);
+		const value: unknown = Array.isArray(held) ? held[reading] : held;
 		const parsed = typeof value === 'string' ? parseLength(value, this.unit ?? 'mm') : null;
 		return parsed?.ok ? parsed.value.unit : this.unit;
 	}

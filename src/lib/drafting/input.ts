@@ -1,9 +1,9 @@
 // The boundary: anything at all → a checked body and skirt in millimetres, or every issue at once.
-import type { Body, Measurement } from './body.ts';
+import type { Body } from './body.ts';
 import { obstaclesIn } from './cuttable.ts';
 import { defaults } from './defaults.ts';
 import { brief, Fields, type Within } from './fields.ts';
-import { allKnown, limits, readAllowances, readMeasurement, type Known } from './read.ts';
+import { allKnown, limits, readAllowances, readBody, readClothKind, readMeasurement, stretchOf, type Known } from './read.ts';
 import type { Unit } from './length.ts';
 import { ok, refuse, type Result } from './result.ts';
 import type { Band, FlaredSkirt, HemFinish, Skirt } from './skirt.ts';
@@ -29,12 +29,12 @@ export function checkInput(value: unknown): Result<DraftInput> {
 	const body = bodyFields && readBody(bodyFields);
 	const skirt = skirtFields && readSkirt(skirtFields, within);
 	top.unknown();
-	if (top.issues.length === 0 && unit && body && skirt && allKnown(body.needed) && allKnown(skirt)) {
-		return ok({ unit, body: { ...body.needed, ...body.more }, skirt: skirtOf(skirt) });
+	if (top.issues.length === 0 && unit && body?.waist !== undefined && skirt && allKnown(skirt)) {
+		return ok({ unit, body: { ...body, waist: body.waist }, skirt: skirtOf(skirt) });
 	}
 	// What could be read may already be a skirt that can't be cut; without a unit nobody can tell.
 	const inTheWay = unit && skirt ? obstaclesIn({
-		...skirt, waistSeam: partlySeam(body?.needed.waist, skirt), bandDepth: skirt.band?.depth, ring: false,
+		...skirt, waistSeam: partlySeam(body?.waist, skirt), bandDepth: skirt.band?.depth, ring: false,
 		shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
 		waistFacing: skirt.band?.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
 	}) : [];
@@ -45,15 +45,7 @@ export function checkInput(value: unknown): Result<DraftInput> {
 export function readBodyOf(top: Fields, within: Within): Body | undefined {
 	const fields = top.group('body', within, 'required');
 	const read = fields && readBody(fields);
-	return read?.needed.waist === undefined ? undefined : { waist: read.needed.waist, ...read.more };
-}
-
-function readBody(fields: Fields): { readonly needed: { readonly waist: number | undefined }; readonly more: Omit<Body, 'waist'> } {
-	const waist = readMeasurement(fields, 'waist', 'required');
-	const hip = readMeasurement(fields, 'hip');
-	const waistToHip = readMeasurement(fields, 'waistToHip');
-	fields.unknown();
-	return { needed: { waist }, more: { ...(hip !== undefined && { hip }), ...(waistToHip !== undefined && { waistToHip }) } };
+	return read?.waist === undefined ? undefined : { ...read, waist: read.waist };
 }
 
 /** The waist seam of what could be read: an elastic's rests on the hip, so nothing is said of it here. */
@@ -82,10 +74,11 @@ function readSkirt(fields: Fields, within: Within) {
 	const zipSeries = fields.word('zipSeries', ['cm', 'in'], defaults.zipSeries.value);
 	const lining = readLining(fields, within);
 	const { waistAllowance, seamAllowance } = readAllowances(fields, within);
+	const clothKind = readClothKind(fields);
 	fields.unknown();
 	return {
 		style, share, length, waistEase, hipEase, panels: panelCount, panelShares, band, closure, hem, hemFinish, hemFacing, zipAt, zipSeries, lining,
-		waistAllowance, seamAllowance
+		waistAllowance, seamAllowance, clothKind
 	};
 }
 
@@ -149,6 +142,6 @@ function readPanelShares(fields: Fields, panels: number | undefined): readonly n
 /** A narrower panel is all seam allowance (common practice, no source). */
 const leastPanelShare = 0.03;
 
-const skirtOf = ({ waistAllowance, seamAllowance, ...skirt }: Known<ReadSkirt>): FlaredSkirt => ({
-	...skirt, allowances: { waist: waistAllowance, seam: seamAllowance }
+const skirtOf = ({ waistAllowance, seamAllowance, clothKind, ...skirt }: Known<ReadSkirt>): FlaredSkirt => ({
+	...skirt, ...stretchOf(clothKind), allowances: { waist: waistAllowance, seam: seamAllowance }
 });

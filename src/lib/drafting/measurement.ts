@@ -1,5 +1,5 @@
 // The measurements: what can be a person's, what is usual, and what is asked about. Warns and asks, never forces.
-import type { Measurement } from './body.ts';
+import type { BodyMeasurement, Measurement } from './body.ts';
 import type { TypedUnit } from './length.ts';
 import { ok, refuse, type Result } from './result.ts';
 
@@ -13,17 +13,19 @@ export interface MeasurementLimits {
 /**
  * Hard limits of waist and hip: only for what can't be a person (common practice, no source). Usual: from a girl of six (NHANES
  * p5, waist 48 cm) to three SDs above the mean of women in NHANES 2017–2020 (164 cm for both, logarithms). Waist to hip: four
- * SDs round ANSUR II's mean of 19.2 cm, and less for children. Lengths: common practice, no source.
+ * SDs round ANSUR II's mean of 19.2 cm, and less for children. Waist to floor: from a child's to four SDs over ANSUR II's mean
+ * waist height of 102.6 cm. Lengths: common practice, no source.
  */
-export const measurements: Readonly<Record<Measurement, MeasurementLimits>> = {
+export const measurements: Readonly<Record<Measurement | BodyMeasurement, MeasurementLimits>> = {
 	waist: { limits: [300, 2500], usual: [480, 1640] },
 	hip: { limits: [400, 2500], usual: [550, 1640] },
 	waistToHip: { limits: [50, 450], usual: [90, 270] },
+	waistToFloor: { limits: [300, 1700], usual: [550, 1225] },
 	length: { limits: [100, 1700], usual: [250, 1150] }
 };
 
 /** Refuses what can't be a person's, with a best guess in the figures where one is likely. `unit` is what it was typed in. */
-export function checkMeasurement(measurement: Measurement, mm: number, path: string, unit: TypedUnit): Result<number> {
+export function checkMeasurement(measurement: Measurement | BodyMeasurement, mm: number, path: string, unit: TypedUnit): Result<number> {
 	const { limits, usual } = measurements[measurement];
 	const [least, most] = limits;
 	if (mm >= least && mm <= most) return ok(mm);
@@ -48,10 +50,10 @@ const slips = [1 / 10, 10, 1 / 100, 100] as const;
  * What was meant, if what was said is out of range: the other unit, or the point in another place. Only what would be usual
  * is offered, and of two the one nearer the middle; no one means 118 cm by 300 cm.
  */
-function guessWithin(mm: number, [least, most]: readonly [number, number], unit: TypedUnit): Guess | undefined {
-	const other = otherUnit[unit];
+function guessWithin(mm: number, [least, most]: readonly [number, number], unit?: TypedUnit): Guess | undefined {
+	const others = unit === undefined ? Object.values(otherUnit) : [otherUnit[unit]];
 	const guesses: readonly Guess[] = [
-		...(other === undefined ? [] : [{ code: 'units-mixed', mm: mm * other } as const]),
+		...others.flatMap((other) => (other === undefined ? [] : [{ code: 'units-mixed', mm: mm * other } as const])),
 		...slips.map((slip) => ({ code: 'slip-by-ten', mm: mm * slip }) as const)
 	];
 	const off = (guess: Guess): number => Math.abs(Math.log(guess.mm / Math.sqrt(least * most)));
@@ -63,13 +65,13 @@ export const questionCodes = ['slip-by-ten', 'units-mixed', 'digits-swapped', 'u
 /** Asked before it is taken. `figures.given` is what was said and `figures.guess`, if any, what may have been meant, in mm. */
 export interface Question {
 	readonly code: (typeof questionCodes)[number];
-	readonly measurement: Measurement;
+	readonly measurement: Measurement | BodyMeasurement;
 	readonly figures: Readonly<Record<string, number>>;
 }
 
 export interface AskedBeside {
-	/** What she types in, for digits in the wrong order. */
-	readonly unit: TypedUnit;
+	/** What she types in. Unknown: every unit is tried. */
+	readonly unit?: TypedUnit;
 	/** Earlier readings of the same measurement, mm. */
 	readonly earlier?: readonly number[];
 	/** The other measurements of the same body, mm. */
@@ -80,7 +82,7 @@ export interface AskedBeside {
 const near = (ratio: number, to: number): boolean => Math.abs(ratio / to - 1) < 0.04;
 
 /** What is worth asking about a reading within the hard limits. At most one guess is made; none is ever forced. */
-export function askAbout(measurement: Measurement, mm: number, { unit, earlier = [], others = {} }: AskedBeside): readonly Question[] {
+export function askAbout(measurement: Measurement | BodyMeasurement, mm: number, { unit, earlier = [], others = {} }: AskedBeside): readonly Question[] {
 	const questions: Question[] = [];
 	const ask = (code: Question['code'], figures: Question['figures']): void => {
 		questions.push({ code, measurement, figures: { given: mm, ...figures } });
@@ -90,7 +92,7 @@ export function askAbout(measurement: Measurement, mm: number, { unit, earlier =
 	// An earlier reading tells most: a slip shows as a ratio, a swap as digits.
 	const slip = earlier.find((was) => near(mm / was, 10) || near(was / mm, 10));
 	const mixed = earlier.find((was) => near(mm / was, 2.54) || near(was / mm, 2.54));
-	const swapped = swapOf(mm, unit, earlier);
+	const swapped = unit ? swapOf(mm, unit, earlier) : (swapOf(mm, 'cm', earlier) ?? swapOf(mm, 'in', earlier));
 	if (slip !== undefined) ask('slip-by-ten', { guess: mm > slip ? mm / 10 : mm * 10, earlier: slip });
 	else if (mixed !== undefined) ask('units-mixed', { guess: mm > mixed ? mm / 2.54 : mm * 2.54, earlier: mixed });
 	else if (swapped) ask('digits-swapped', swapped);
@@ -113,7 +115,8 @@ export function askAbout(measurement: Measurement, mm: number, { unit, earlier =
 }
 
 /** Two neighbouring digits in the wrong order: 75.2 said where 72.5 was read before. */
-function swapOf(mm: number, unit: AskedBeside['unit'], earlier: readonly number[]): { readonly guess: number; readonly earlier: number } | undefined {
+function swapOf(mm: number, unit: TypedUnit, earlier: readonly number[]): { readonly guess: number; readonly earlier: number } | undefined {
+	if (earlier.length === 0) return undefined;
 	const per = unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1;
 	const text = String(Math.round((mm / per) * 10) / 10);
 	for (let i = 0; i < text.length - 1; i++) {

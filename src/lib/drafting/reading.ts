@@ -7,6 +7,9 @@ export type Agreement =
 	| { readonly state: 'apart'; readonly pair: readonly [earlier: number, newest: number]; readonly spread: number; readonly used: null }
 	| { readonly state: 'agreed'; readonly pair: readonly [earlier: number, newest: number]; readonly spread: number; readonly used: number };
 
+/** How far two readings may differ where no class says otherwise, mm (common practice, no source). */
+export const readingTolerance = 10;
+
 /**
  * Distances between readings are the same to within this, so that two readings exactly a tolerance apart agree, and a
  * third halfway between two is halfway, in any unit: eighths of an inch in mm are off in the last digits. mm

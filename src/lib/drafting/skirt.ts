@@ -2,6 +2,7 @@
 
 /** `turned` once by the whole allowance; `narrow`: twice by half of it; `rolled`: as narrow, by hand or a foot; `bound`: the raw edge in a bias strip; `faced`: a shaped facing. */
 export type HemFinish = 'turned' | 'narrow' | 'rolled' | 'bound' | 'faced';
+export type ClothKind = 'woven' | 'stretch';
 export type ZipAt = 'centreBack' | 'leftSide';
 /** `none`: it goes on over the hip as it is. */
 export type Closure = 'zip' | 'none';
@@ -74,6 +75,8 @@ export interface FlaredSkirt {
 	/** Which shop series the zip is bought from. */
 	readonly zipSeries: 'cm' | 'in';
 	readonly lining: Lining | null;
+	/** Absent: woven, which the draft is for. */
+	readonly clothKind?: ClothKind;
 	readonly allowances: { readonly waist: number; readonly seam: number };
 }
 

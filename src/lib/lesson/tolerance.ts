@@ -1,5 +1,6 @@
 // How near is near enough: what a class sets, by the names that a lesson shows it under. Millimetres.
 import type { ClassRules } from '../class/rules.ts';
+import { readingTolerance } from '../drafting/reading.ts';
 
 export type Tolerances = ClassRules['tolerances'];
 
@@ -16,4 +17,4 @@ export const toleranceOf = (name: string, set: Tolerances): number | undefined =
 	(tolerances as Record<string, (set: Tolerances) => number>)[name]?.(set);
 
 /** For a reader in no class: common practice, no source. */
-export const sampleTolerances: Tolerances = { readings: 10, waistWalk: 5, bandSeam: 5, hemLevel: 5 };
+export const sampleTolerances: Tolerances = { readings: readingTolerance, waistWalk: 5, bandSeam: 5, hemLevel: 5 };

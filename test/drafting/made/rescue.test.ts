@@ -7,7 +7,7 @@ import { optionCodes, type OptionCode, type RescueOption } from '../../../src/li
 import type { AsMade } from '../../../src/lib/drafting/made/reading.ts';
 import { rescueCodes, type RescueCode } from '../../../src/lib/drafting/made/rescue-code.ts';
 import { lookCodes, rescue, rescuePaths, rescuesAt, type RescueDraft } from '../../../src/lib/drafting/made/rescue.ts';
-import { anySkirt, ansurBody, nhanesBody, seeded } from '../bodies.ts';
+import { anySkirt, ansurBody, nhanesBody, seeded, type MeasuredBody } from '../bodies.ts';
 import { chordPoints, walked } from '../measured.ts';
 import { draftOf } from './sample.ts';
 import { wrong } from './wrong.ts';
@@ -373,7 +373,7 @@ test('On any body and skirt every way that is offered clears its fault, stays fi
 	const kept = { met: 0, refused: 0 };
 	const count = Number(process.env.BODIES ?? 2000) / 4;
 	for (let i = 0; i < count; i++) {
-		const known: Required<Body> = i % 2 ? ansurBody(random) : nhanesBody(random);
+		const known: MeasuredBody = i % 2 ? ansurBody(random) : nhanesBody(random);
 		const body: Body = i % 10 === 0 ? { waist: known.waist } : known;
 		const skirt = anySkirt(random);
 		const drafted = draftSkirt(body, i % 3 ? { ...skirt, lining: skirt.lining ?? { shorterBy: 25, share: null }, allowances: { waist: 15, seam: 15 + 5 * (i % 4) } } : skirt);

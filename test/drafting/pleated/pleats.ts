@@ -11,6 +11,7 @@ export function anyPleated(random: Random): PleatedSkirt {
 		hipEase: random() < 0.1 ? between(random, -40, 0) : between(random, 0, 120), pleats: 4 + Math.floor(57 * random()), depth: random() < 0.2 ? between(random, 5, 12) : between(random, 12, 70),
 		stitchedTo: pick(random, ['hip', 'waist'] as const), band: { kind: 'straight', depth: between(random, 15, 80), underlap: random() < 0.2 ? 0 : between(random, 10, 60) },
 		hem: between(random, 5, 60), hemFinish: pick(random, ['turned', 'narrow'] as const), zipAt: pick(random, ['centreBack', 'leftSide'] as const),
-		zipSeries: pick(random, ['cm', 'in'] as const), clothWidth: pick(random, [900, 1120, 1400, 1500, 2800]), allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) }
+		zipSeries: pick(random, ['cm', 'in'] as const), clothWidth: pick(random, [900, 1120, 1400, 1500, 2800]), allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) },
+		...(random() < 0.1 && { clothKind: 'stretch' })
 	};
 }

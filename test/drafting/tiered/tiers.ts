@@ -23,6 +23,7 @@ export function anyTiered(random: Random): TieredSkirt {
 		band, hem: between(random, 5, 60), hemFinish: pick(random, ['turned', 'narrow'] as const),
 		zipAt: pick(random, ['centreBack', 'leftSide'] as const), zipSeries: pick(random, ['cm', 'in'] as const),
 		cloth: pick(random, ['light', 'medium', 'heavy'] as const), clothWidth: pick(random, [900, 1120, 1400, 1500, 2800]),
-		allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) }
+		allowances: { waist: between(random, 5, 25), seam: between(random, 5, 30) },
+		...(random() < 0.1 && { clothKind: 'stretch' })
 	};
 }

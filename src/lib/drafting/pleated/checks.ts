@@ -1,5 +1,8 @@
 // What a pleated draft tells back. Limits and their sources stand beside their constants.
 import type { Check, CheckCode, WayOut } from '../check.ts';
+import { clothChecks } from '../checks/cloth.ts';
+import { lengthChecks } from '../checks/length.ts';
+import { readingChecks } from '../checks/readings.ts';
 import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
 import { walkChecks } from '../checks/walk.ts';
@@ -22,7 +25,13 @@ const least = 10;
 
 export const pleatedChecks = (drafted: Drafted): readonly PleatedCheck[] => [
 	...walkChecks(drafted.seams, { underlap: drafted.skirt.band.underlap, cutLength: drafted.figures.bandCutLength }), ...hipChecks(drafted), ...openingChecks(drafted), overlapCheck(drafted), bulkCheck(drafted),
-	...taperChecks(drafted), ...strideChecks(drafted), { code: 'woven-cloth', severity: 'note', figures: {}, waysOut: [] }
+	...taperChecks(drafted), ...strideChecks(drafted), ...plainChecks(drafted)
+];
+
+/** The checks that ask nothing of the style. A band lies above the measured waist line. */
+const plainChecks = (drafted: Drafted): readonly PleatedCheck[] => [
+	...readingChecks(drafted.body), ...lengthChecks({ body: drafted.body, length: drafted.skirt.length, rise: drafted.skirt.band.depth }, (ways) => open(drafted, ways)),
+	...clothChecks(drafted.skirt)
 ];
 
 /** Ways that still can be cut and folded. */

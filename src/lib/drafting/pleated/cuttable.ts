@@ -16,8 +16,9 @@ const hair = 0.01;
 const fall = 50;
 
 /** Nothing is assumed: without both readings nobody knows how the pleats taper. */
-export function knownBody({ waist, hip, waistToHip }: Body): KnownBody | null {
-	return hip === undefined || waistToHip === undefined ? null : { waist, hip, waistToHip };
+export function knownBody(body: Body): KnownBody | null {
+	const { hip, waistToHip } = body;
+	return hip === undefined || waistToHip === undefined ? null : { ...body, hip, waistToHip };
 }
 
 /** The readings that pleats need; the way on is to take them. */

@@ -47,7 +47,7 @@ export interface PleatedFigures extends ZipFigures {
 }
 
 /** The body that pleats are folded for: its hip and hip depth are known (cuttable.ts). */
-export type KnownBody = Required<Pick<Body, 'waist' | 'hip' | 'waistToHip'>>;
+export type KnownBody = Body & Required<Pick<Body, 'waist' | 'hip' | 'waistToHip'>>;
 
 export const foldingOf = (body: KnownBody, { kind, pleats, depth, waistEase, hipEase }: PleatedSkirt): Folding =>
 	({ kind, pleats, depth, waist: body.waist + waistEase, hip: body.hip + hipEase });

@@ -1,7 +1,7 @@
 // The boundary of the pleated style: fields → checked choices in millimetres, every mistake named at once.
 import { defaults, type Default } from '../defaults.ts';
 import type { Fields, Within } from '../fields.ts';
-import { allKnown, limits, readAllowances, readMeasurement } from '../read.ts';
+import { allKnown, limits, readAllowances, readClothKind, readMeasurement, stretchOf } from '../read.ts';
 import { fewestPleats, mostPleats } from './cuttable.ts';
 import type { PleatedSkirt, PleatKind } from './skirt.ts';
 
@@ -42,9 +42,10 @@ export function readPleated(fields: Fields, within: Within): PleatedSkirt | unde
 	const zipSeries = fields.word('zipSeries', ['cm', 'in'], defaults.zipSeries.value);
 	const clothWidth = fields.length('clothWidth', pleatedDefaults.clothWidth.value, own.clothWidth);
 	const allowances = readAllowances(fields, within);
+	const clothKind = readClothKind(fields);
 	fields.unknown();
-	const read = { style, kind, length, waistEase, hipEase, pleats, depth, stitchedTo, bandDepth, underlap, hem, hemFinish, zipAt, zipSeries, clothWidth, ...allowances };
+	const read = { style, kind, length, waistEase, hipEase, pleats, depth, stitchedTo, bandDepth, underlap, hem, hemFinish, zipAt, zipSeries, clothWidth, clothKind, ...allowances };
 	if (fields.issues.length > before || !allKnown(read)) return undefined;
-	const { bandDepth: deep, underlap: lap, waistAllowance: waist, seamAllowance: seam, ...skirt } = read;
-	return { ...skirt, band: { kind: 'straight', depth: deep, underlap: lap }, allowances: { waist, seam } };
+	const { bandDepth: deep, underlap: lap, waistAllowance: waist, seamAllowance: seam, clothKind: kindOfCloth, ...skirt } = read;
+	return { ...skirt, ...stretchOf(kindOfCloth), band: { kind: 'straight', depth: deep, underlap: lap }, allowances: { waist, seam } };
 }

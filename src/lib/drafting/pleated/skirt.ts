@@ -1,5 +1,5 @@
 // What is to be made in knife or box pleats: the checked choices, millimetres, every default filled in.
-import type { HemFinish, PlainBand, ZipAt } from '../skirt.ts';
+import type { ClothKind, HemFinish, PlainBand, ZipAt } from '../skirt.ts';
 
 /** `knife`: every pleat turned one way. `box`: two knife pleats turned away from each other, as wide on top as between. */
 export type PleatKind = 'knife' | 'box';
@@ -24,6 +24,8 @@ export interface PleatedSkirt {
 	readonly hemFinish: HemFinish;
 	readonly zipAt: ZipAt;
 	readonly zipSeries: 'cm' | 'in';
+	/** Absent: woven, which the draft is for. */
+	readonly clothKind?: ClothKind;
 	/** Usable width, without selvedges. */
 	readonly clothWidth: number;
 	readonly allowances: { readonly waist: number; readonly seam: number };

@@ -1,6 +1,9 @@
 // What a draft in tiers tells back. Limits and their sources stand beside their constants.
 import type { Check, CheckCode, WayOut } from '../check.ts';
 import { casingCheck } from '../checks/casing.ts';
+import { clothChecks } from '../checks/cloth.ts';
+import { lengthChecks } from '../checks/length.ts';
+import { readingChecks } from '../checks/readings.ts';
 import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
 import { walkChecks } from '../checks/walk.ts';
@@ -25,7 +28,13 @@ const elasticStretches = 2;
 export const tieredChecks = (drafted: Drafted): readonly TieredCheck[] => [
 	...walkChecks(drafted.seams, { underlap: drafted.skirt.band.underlap, cutLength: drafted.figures.bandCutLength }),
 	sumCheck(drafted), ...hipChecks(drafted), ...openingChecks(drafted), ...elasticChecks(drafted), ...strideChecks(drafted), ...gathersChecks(drafted),
-	{ code: 'woven-cloth', severity: 'note', figures: {}, waysOut: [] }
+	...plainChecks(drafted)
+];
+
+/** The checks that ask nothing of the style. A band lies above the measured waist line. */
+const plainChecks = (drafted: Drafted): readonly TieredCheck[] => [
+	...readingChecks(drafted.body), ...lengthChecks({ body: drafted.body, length: drafted.skirt.length, rise: drafted.skirt.band.depth }, (ways) => open(drafted, ways)),
+	...clothChecks(drafted.skirt)
 ];
 
 /** Ways that still can be cut. */

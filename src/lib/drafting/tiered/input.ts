@@ -2,7 +2,7 @@
 import { casingRoom } from '../band/elastic.ts';
 import { defaults, type Default } from '../defaults.ts';
 import type { Fields, Within } from '../fields.ts';
-import { allKnown, limits, readAllowances, readMeasurement } from '../read.ts';
+import { allKnown, limits, readAllowances, readClothKind, readMeasurement, stretchOf } from '../read.ts';
 import type { PlainBand } from '../skirt.ts';
 import { numbers } from './figures.ts';
 import type { ClothWeight, ElasticCasing, PerTier, TieredSkirt, TierLengths } from './skirt.ts';
@@ -47,11 +47,12 @@ export function readTiered(fields: Fields, within: Within): TieredSkirt | undefi
 	const cloth = fields.word('cloth', ['light', 'medium', 'heavy'], tieredDefaults.cloth.value);
 	const clothWidth = fields.length('clothWidth', tieredDefaults.clothWidth.value, own.clothWidth);
 	const allowances = readAllowances(fields, within);
+	const clothKind = readClothKind(fields);
 	fields.unknown();
-	const read = { style, length, waistEase, hipEase, tiers, lengths, ratios, band, hem, hemFinish, zipAt, zipSeries, cloth, clothWidth, ...allowances };
+	const read = { style, length, waistEase, hipEase, tiers, lengths, ratios, band, hem, hemFinish, zipAt, zipSeries, cloth, clothWidth, clothKind, ...allowances };
 	if (fields.issues.length > before || !allKnown(read)) return undefined;
-	const { waistAllowance: waist, seamAllowance: seam, ...skirt } = read;
-	return { ...skirt, allowances: { waist, seam } };
+	const { waistAllowance: waist, seamAllowance: seam, clothKind: kindOfCloth, ...skirt } = read;
+	return { ...skirt, ...stretchOf(kindOfCloth), allowances: { waist, seam } };
 }
 
 function readLengths(fields: Fields, within: Within, tiers: number): TierLengths | undefined {

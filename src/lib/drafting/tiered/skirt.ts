@@ -1,5 +1,5 @@
 // What is to be made, gathered tier under gathered tier: the checked choices, millimetres, every default filled in.
-import type { ElasticBand, HemFinish, PlainBand, ZipAt } from '../skirt.ts';
+import type { ClothKind, ElasticBand, HemFinish, PlainBand, ZipAt } from '../skirt.ts';
 
 /** Tiers are counted from 1 at the waist; keyed by that number, so that a path such as `ratios.2` names a tier as a person would. */
 export type PerTier = Readonly<Record<string, number>>;
@@ -36,6 +36,8 @@ export interface TieredSkirt {
 	readonly zipAt: ZipAt;
 	readonly zipSeries: 'cm' | 'in';
 	readonly cloth: ClothWeight;
+	/** Absent: woven, which the draft is for. */
+	readonly clothKind?: ClothKind;
 	/** Usable width, without selvedges. */
 	readonly clothWidth: number;
 	/** `seam` is also that of the joins between tiers. */

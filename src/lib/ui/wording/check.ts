@@ -9,6 +9,13 @@ type Says = (check: Check, unit: Unit) => string;
 const good = ({ severity }: Check): boolean => severity === 'good';
 const percent = (fraction: number | undefined): string => `${((fraction ?? 0) * 100).toFixed(1)} %`;
 
+/** The measurement that a check is about: "waist to hip". */
+const measured = ({ about }: Check): string => choiceNames[`body.${about}`] ?? 'measurement';
+const slip = (check: Check, unit: Unit, asks: string): string => {
+	const { given, beside } = check.figures;
+	return `The ${measured(check)} is ${long(given, unit)}${beside === undefined ? ', which is rare' : `, beside ${long(beside, unit)}`}. ${asks}`;
+};
+
 export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'seam-walk': (check, unit) => good(check)
 		? `All ${check.figures.seams} seams walk: the edges that are sewn together match.`
@@ -73,7 +80,17 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'length-plausible': (check, unit) => good(check)
 		? `A finished length of ${long(check.figures.length, unit)}.`
 		: `A finished length of ${long(check.figures.length, unit)} is rare. Is it measured from the band’s top edge to the hem?`,
-	'woven-cloth': () => 'This draft is for woven cloth that doesn’t stretch.'
+	'hem-to-floor': ({ severity, figures }, unit) => {
+		const clear = figures.clear ?? 0;
+		if (severity === 'good') return `The hem clears the floor by ${long(clear, unit)}.`;
+		return `${clear < 0 ? `The skirt is ${long(-clear, unit)} longer than it is to the floor` : `The hem is only ${fine(clear, unit)} off the floor`}. Someone can tread on it and fall; ${fine(figures.least, unit)} clear is safer.`;
+	},
+	'woven-cloth': () => 'This draft is for woven cloth that doesn’t stretch.',
+	'stretch-cloth': () => 'The cloth stretches, and this draft is for woven cloth that doesn’t: opening, ease and seams may all come out differently. Make a trial of the waist first, or take a woven cloth.',
+	'readings-apart': (check, unit) => `Two readings of the ${measured(check)} differ: ${long(check.figures.earlier, unit)} and ${long(check.figures.newest, unit)}. Measure it again before you cut.`,
+	'slip-by-ten': (check, unit) => slip(check, unit, `Did you mean ${long(check.figures.guess, unit)}?`),
+	'units-mixed': (check, unit) => slip(check, unit, `Was it read in the other unit: ${long(check.figures.guess, 'cm')} (${long(check.figures.guess, 'in')})?`),
+	'digits-swapped': (check, unit) => slip(check, unit, `Did two figures change places: ${long(check.figures.guess, unit)}?`)
 };
 export const checkSentence = (check: Check, unit: Unit): string => checkSays[check.code](check, unit);
 
@@ -81,6 +98,7 @@ export const checkSentence = (check: Check, unit: Unit): string => checkSays[che
 export function wayOutSentence({ path, value }: WayOut, unit: Unit): string {
 	if (path === 'skirt.share') return `Take ${shareWords(Number(value))}`;
 	if (path === 'skirt.panels') return `Cut it in ${value} panels`;
+	if (path === 'skirt.clothKind') return 'Take a woven cloth';
 	if (path === 'skirt.closure') return 'Close it with a zip';
 	if (path === 'skirt.band.kind') return 'Take a straight band';
 	if (path === 'skirt.lining.share') return `Cut the lining as ${shareWords(Number(value))}`;

@@ -36,13 +36,13 @@ export const figureName = (name: keyof Figures): string => figureNames[name];
 
 /** What can be chosen, by its path in the draft's input. */
 export const choiceNames: Readonly<Record<string, string>> = {
-	'body.waist': 'waist', 'body.hip': 'hip', 'body.waistToHip': 'waist to hip',
+	'body.waist': 'waist', 'body.hip': 'hip', 'body.waistToHip': 'waist to hip', 'body.waistToFloor': 'waist to floor',
 	'skirt.share': 'share of a circle', 'skirt.length': 'finished length', 'skirt.panels': 'number of panels',
 	'skirt.waistEase': 'ease at the waist', 'skirt.hipEase': 'ease at the hip', 'skirt.band.depth': 'depth of the band', 'skirt.band.underlap': 'underlap', 'skirt.band.kind': 'kind of band', 'skirt.band.lower': 'girth at the band’s lower edge', 'skirt.band.elastic': 'width of the elastic',
 	'skirt.band.facing': 'depth of the waist facing', 'skirt.band.sits': 'where the band sits', 'skirt.closure': 'how it closes', 'skirt.hemFacing': 'depth of the hem facing',
 	'skirt.lining.share': 'flare of the lining', 'skirt.panelShares': 'widths of the panels',
 	'skirt.hem': 'hem allowance', 'skirt.hemFinish': 'hem finish', 'skirt.zipAt': 'place of the zip', 'skirt.lining.shorterBy': 'how much shorter the lining is',
-	'skirt.allowances.waist': 'waist allowance', 'skirt.allowances.seam': 'seam allowance'
+	'skirt.clothKind': 'kind of cloth', 'skirt.allowances.waist': 'waist allowance', 'skirt.allowances.seam': 'seam allowance'
 };
 
 const shares: readonly (readonly [number, string])[] = [

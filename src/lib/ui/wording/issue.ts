@@ -19,6 +19,7 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'not-one-of': (issue) => `${capital(came(issue))} isn’t one of the choices for ${field(issue)}. Choose from: ${list(issue.expected)}.`,
 	'not-a-number': (issue) => `${capital(field(issue))} is a plain number. Write it in figures.`,
 	'number-out-of-range': (issue) => `${capital(field(issue))} runs from ${issue.figures?.least} to ${issue.figures?.most}. Choose a number between.`,
+	'readings-count': (issue) => `${capital(field(issue))} takes one reading, or a list of up to ten. Write them so.`,
 	'not-a-list': (issue) => `${capital(field(issue))} is a list of numbers, such as [0.5, 0.5]. Write it so.`,
 	'not-whole': (issue) => `${capital(field(issue))} is a whole number. Write it without a fraction.`,
 	'not-an-object': (issue) => `${capital(field(issue))} holds several fields by name; that isn’t what came. Write it as { … }.`,

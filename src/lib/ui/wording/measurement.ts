@@ -1,11 +1,11 @@
 // The measurements: what they are called, how each is taken, and what is asked about a reading.
-import type { Measurement } from '../../drafting/body.ts';
+import type { BodyMeasurement, Measurement } from '../../drafting/body.ts';
 import type { Unit } from '../../drafting/length.ts';
 import type { Question } from '../../drafting/measurement.ts';
 import { long } from './long.ts';
 
-const names: Readonly<Record<Measurement, string>> = { waist: 'Waist', hip: 'Hip', waistToHip: 'Waist to hip', length: 'Finished length' };
-export const measurementName = (measurement: Measurement): string => names[measurement];
+const names: Readonly<Record<Measurement | BodyMeasurement, string>> = { waist: 'Waist', hip: 'Hip', waistToHip: 'Waist to hip', waistToFloor: 'Waist to floor', length: 'Finished length' };
+export const measurementName = (measurement: Measurement | BodyMeasurement): string => names[measurement];
 
 /** One line to go by while the tape is held, and the rest for whoever wants it. Common practice, no source, unless it says so. */
 export const measurementGuide: Readonly<Record<Measurement, { readonly short: string; readonly more: readonly string[] }>> = {
