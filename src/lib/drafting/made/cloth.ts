@@ -11,11 +11,11 @@ export interface Cloth {
 export function panelBox(panelAngle: number, inner: number, outer: number, strip: number): { readonly across: number; readonly along: number } {
 	const half = panelAngle / 2;
 	const atHem = Math.min(Math.PI, half + Math.asin(strip / outer));
-	const atWaist = half + Math.asin(strip / inner);
+	const atWaist = Math.min(Math.PI, half + Math.asin(strip / inner));
 	return {
 		across: 2 * outer * (atHem >= Math.PI / 2 ? 1 : Math.sin(atHem)),
-		// Past a half turn the hem's own corners lie furthest back.
-		along: outer - (atHem > Math.PI / 2 ? outer * Math.cos(atHem) : inner * Math.cos(atWaist))
+		// The waist's corners lie furthest back, past a half turn the hem's; near it the strips of allowance decide.
+		along: outer - Math.min(outer * Math.cos(atHem), inner * Math.cos(atWaist))
 	};
 }
 
