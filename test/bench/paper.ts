@@ -22,7 +22,7 @@ function classDrafts(): readonly Draft[] {
 	});
 }
 
-const options = { paper: 'a4', unit: 'cm', code: 'HALL-3 M', date: '2026-11-25' } as const;
+const options = { paper: 'a4', unit: 'cm', code: 'HALL-3 M', date: '2026-11-25', mark: '1a2b3c4d', scale: 1, join: 'butt' } as const;
 const print = (sheets: readonly Sheet[]): Promise<Uint8Array> => writePdf(sheets, { title: 'A class', lang: 'en-GB', date: new Date(0) });
 async function seconds(work: () => Promise<unknown>): Promise<number> {
 	const start = performance.now();

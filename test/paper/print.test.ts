@@ -5,7 +5,8 @@ import { cutAngle } from '../../src/lib/drafting/figures.ts';
 import type { Point } from '../../src/lib/drafting/geometry/point.ts';
 import { windowOf } from '../../src/lib/paper/grid.ts';
 import { handoutSheets } from '../../src/lib/paper/handout.ts';
-import { patternDrawing, patternPieces, pieceTitle } from '../../src/lib/paper/pattern.ts';
+import { patternDrawing } from '../../src/lib/paper/pattern.ts';
+import { patternPieces, pieceTitle } from '../../src/lib/paper/pattern-piece.ts';
 import { patternSheetCount, patternSheets } from '../../src/lib/paper/pattern-sheets.ts';
 import { MARGIN, PAPERS, type PaperName } from '../../src/lib/paper/sheet.ts';
 import { tileDrawing } from '../../src/lib/paper/tile.ts';
@@ -15,6 +16,7 @@ import { lengthOf, readPdf, type PrintedSheet, type Stroke } from './read-pdf.ts
 import { sampleDraft } from './sample-draft.ts';
 
 const date = '2026-11-25';
+const plain = { date, mark: '1a2b3c4d', scale: 1, join: 'butt' } as const;
 const print = (sheets: Parameters<typeof writePdf>[0]): Promise<Uint8Array> => writePdf(sheets, { title: 'A skirt', lang: 'en-GB', date: new Date(`${date}T00:00:00Z`) });
 
 /** A skirt that people sew, lined, for a body of ANSUR II; seeded. */
@@ -40,8 +42,13 @@ const isTrim = ({ weight, dashes }: Stroke): boolean => near(weight, 0.8 * unit,
 
 function checksItself(sheet: PrintedSheet): void {
 	const checkLines = sheet.strokes.filter(({ weight }) => near(weight, 5.5 * unit, 0.01));
-	expect(checkLines).toHaveLength(1);
-	expect(Math.abs(lengthOf(checkLines[0]!.points) - 100)).toBeLessThan(0.05);
+	// One up and one across.
+	expect(checkLines).toHaveLength(2);
+	const [up, across] = [0, 1].map((axis) => checkLines.filter(({ points: [a, b] }) => near(a![axis]!, b![axis]!, 0.001)));
+	for (const line of [up, across]) {
+		expect(line).toHaveLength(1);
+		expect(Math.abs(lengthOf(line![0]!.points) - 100)).toBeLessThan(0.05);
+	}
 	expect(sheet.words).not.toMatch(/NaN|undefined|Infinity|null/);
 	// Ink is read in pixels of half a millimetre.
 	expect(sheet.clear).toBeGreaterThanOrEqual(MARGIN - 0.5);
@@ -64,7 +71,7 @@ function assemble(sheets: readonly PrintedSheet[], paper: PaperName): readonly L
 		let piece = pieces[pieces.length - 1];
 		if (piece?.title !== title) pieces.push((piece = { title, sheets: 0, strokes: [] }));
 		piece.sheets++;
-		const { from, to } = windowOf(paper, sheet.width > sheet.height);
+		const { from, to } = windowOf(sheet);
 		for (const trim of sheet.strokes.filter(isTrim)) {
 			// A trim line is the window's right side or its lower one.
 			expect(trim.points.every(([x]) => near(x, to[0])) || trim.points.every(([, y]) => near(y, from[1]))).toBe(true);
@@ -96,7 +103,7 @@ function measure(draft: Draft, laid: readonly Laid[], paper: PaperName): void {
 			continue;
 		}
 		// Only where the drawing's corner lies is taken from the tiling: the upper left of its first row and column.
-		const { tiles, grid } = tileDrawing(patternDrawing(pattern, draft, { unit: 'cm', code: 'X' }), paper);
+		const { tiles, grid } = tileDrawing(patternDrawing(pattern, draft, { ...plain, unit: 'cm', code: 'X' }), paper);
 		const { cell, box } = tiles[0]!;
 		const [left, top] = [box.from[0] - cell.column * grid.width, box.to[1] + cell.row * grid.height];
 		const fromCorner = ([x, y]: Point): number => Math.hypot(x + left, y + top);
@@ -124,7 +131,7 @@ describe('the printed pattern', () => {
 	const cases = (['a4', 'letter'] as const).flatMap((paper) => (['cm', 'in'] as const).flatMap((unit) => [1, 2].map((n) => ({ paper, unit, n, draft: someDraft(random) }))));
 
 	it.each(cases)('is true on $paper in $unit, for skirt $n drawn by lot', async ({ paper, unit, draft }) => {
-		const options = { paper, unit, code: 'WREN B', date };
+		const options = { ...plain, paper, unit, code: 'WREN B' };
 		const printed = readPdf(await print(patternSheets(draft, options)));
 		expect(printed.sheets).toHaveLength(patternSheetCount(draft, options));
 		const { width, height } = PAPERS[paper];
@@ -138,17 +145,17 @@ describe('the printed pattern', () => {
 	}, 60_000);
 
 	it('has a mark at 4 in on an inch sheet, 101.6 mm from the top of the check line', async () => {
-		const [, sheet] = readPdf(await print(patternSheets(sampleDraft(), { paper: 'letter', unit: 'in', code: 'WREN B', date }))).sheets;
-		const check = sheet!.strokes.find(({ weight }) => near(weight, 5.5 * unit, 0.01))!;
+		const [, sheet] = readPdf(await print(patternSheets(sampleDraft(), { ...plain, paper: 'letter', unit: 'in', code: 'WREN B' }))).sheets;
+		const check = sheet!.strokes.find(({ weight, points: [a, b] }) => near(weight, 5.5 * unit, 0.01) && near(a![0], b![0], 0.001))!;
 		const top = Math.max(...check.points.map(([, y]) => y));
-		const mark = sheet!.strokes.filter((stroke) => isCut(stroke) && stroke.points.every(([x]) => x < windowOf('letter', sheet!.width > sheet!.height).from[0]));
+		const mark = sheet!.strokes.filter((stroke) => isCut(stroke) && stroke.points.every(([x]) => x < windowOf(sheet!).from[0]));
 		expect(mark).toHaveLength(1);
 		// 4 × 25.4
 		expect(top - mark[0]!.points[0]![1]).toBeCloseTo(101.6, 1);
 	});
 
 	it('is the same, byte for byte, for the same draft and date, and another for another date', async () => {
-		const sheets = () => patternSheets(sampleDraft(), { paper: 'a4', unit: 'cm', code: 'WREN B', date });
+		const sheets = () => patternSheets(sampleDraft(), { ...plain, paper: 'a4', unit: 'cm', code: 'WREN B' });
 		const [first, again] = [await print(sheets()), await print(sheets())];
 		expect(Buffer.compare(first, again)).toBe(0);
 		const later = await writePdf(sheets(), { title: 'A skirt', lang: 'en-GB', date: new Date('2026-11-26T00:00:00Z') });

@@ -4,7 +4,8 @@ import type { Path } from '../../src/lib/paper/drawing.ts';
 import { linesOf } from '../../src/lib/paper/grid.ts';
 import { fitScale, judgeCheckLine } from '../../src/lib/paper/check-line.ts';
 import { boxOf, clipPath } from '../../src/lib/paper/clip.ts';
-import { countWords, patternDrawing, patternPieces } from '../../src/lib/paper/pattern.ts';
+import { patternDrawing } from '../../src/lib/paper/pattern.ts';
+import { countWords, patternPieces } from '../../src/lib/paper/pattern-piece.ts';
 import { patternSheetCount, patternSheets } from '../../src/lib/paper/pattern-sheets.ts';
 import { PENS } from '../../src/lib/paper/pen.ts';
 import { textLength } from '../../src/lib/paper/letter.ts';
@@ -13,7 +14,7 @@ import { tileDrawing } from '../../src/lib/paper/tile.ts';
 import { seeded } from '../drafting/bodies.ts';
 import { draftOf, sampleDraft } from './sample-draft.ts';
 
-const options = { paper: 'a4', unit: 'cm', code: 'HALL-3 M', date: '2026-11-25' } as const;
+const options = { paper: 'a4', unit: 'cm', code: 'HALL-3 M', date: '2026-11-25', mark: '1a2b3c4d', scale: 1, join: 'butt' } as const;
 
 function lengthOf({ start, edges }: Path): number {
 	let [sum, from] = [0, start];
@@ -84,8 +85,8 @@ describe('a pattern cut into sheets', () => {
 					expect(sheets.flatMap(outside)).toEqual([]);
 					for (const sheet of sheets) {
 						const checks = sheet.items.flatMap((item) => (item.item === 'path' && item.pen === 'check' ? [lengthOf(item.path)] : []));
-						expect(checks).toHaveLength(1);
-						expect(checks[0]).toBeCloseTo(100, 9);
+						expect(checks).toHaveLength(2);
+						for (const check of checks) expect(check).toBeCloseTo(100, 9);
 						const texts = sheet.items.flatMap((item) => (item.item === 'text' ? [item.text] : []));
 						expect(texts).toContain('this line is 100 mm; if yours is not, print again at 100 %');
 						expect(texts.some((text) => text.includes('HALL-3 M'))).toBe(true);

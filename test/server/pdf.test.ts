@@ -9,7 +9,7 @@ import { describe, expect, it } from 'vitest';
 import { polar, type Point } from '../../src/lib/drafting/geometry/point.ts';
 import { ADVANCES } from '../../src/lib/paper/letter.ts';
 import { linePath } from '../../src/lib/paper/diagrams/shape.ts';
-import { sheetOf, type Face, type Item } from '../../src/lib/paper/sheet.ts';
+import { sheetOf, upright, type Face, type Item } from '../../src/lib/paper/sheet.ts';
 import { arcCubics, writePdf } from '../../src/lib/server/pdf.ts';
 import { unpackWoff } from '../../src/lib/server/woff.ts';
 
@@ -33,17 +33,17 @@ function ask(program: 'pdftotext' | 'pdffonts' | 'pdfinfo', bytes: Uint8Array): 
 describe('the PDF writer', () => {
 	it('embeds every font as a subset, so that a sheet prints alike everywhere', async () => {
 		const faces: readonly Face[] = ['read', 'readStrong', 'label', 'labelStrong', 'heading'];
-		const fonts = ask('pdffonts', await writePdf([sheetOf('a4', false, 'all', faces.map((face) => word('Cut 28', face)))], about)).trim().split('\n').slice(2);
+		const fonts = ask('pdffonts', await writePdf([sheetOf('a4', upright('a4'), 'all', faces.map((face) => word('Cut 28', face)))], about)).trim().split('\n').slice(2);
 		expect(fonts).toHaveLength(5);
 		// Columns "emb sub uni".
 		for (const font of fonts) expect(font).toMatch(/^[A-Z]{6}\+\S+ .* yes yes yes /);
 	});
 	it('writes real text: fractions as figures with a bar, quotes, and letters of other scripts', async () => {
-		const text = ask('pdftotext', await writePdf([sheetOf('a4', false, 'text', [word('Cut 28 5/8 in – “Zażółć” Ωλ Жук 1 ÷ 3.14', 'label')])], about));
+		const text = ask('pdftotext', await writePdf([sheetOf('a4', upright('a4'), 'text', [word('Cut 28 5/8 in – “Zażółć” Ωλ Жук 1 ÷ 3.14', 'label')])], about));
 		expect(text).toContain('Cut 28 5⁄8 in – “Zażółć” Ωλ Жук 1 ÷ 3.14');
 	});
 	it('says its title, its language and its date, and nothing else about anyone', async () => {
-		const bytes = await writePdf([sheetOf('letter', true, 'a name that stays out', [word('Skirt')])], about);
+		const bytes = await writePdf([sheetOf('letter', { width: 279.4, height: 215.9 }, 'a name that stays out', [word('Skirt')])], about);
 		const info = ask('pdfinfo', bytes);
 		expect(info).toMatch(/^Title: +Hand-out$/m);
 		expect(info).toMatch(/^Creator: +Skirtwright$/m);
@@ -54,7 +54,7 @@ describe('the PDF writer', () => {
 		expect(raw).not.toContain('a name that stays out');
 	});
 	it('gives the same bytes for the same sheets and date', async () => {
-		const write = (): Promise<Uint8Array> => writePdf([sheetOf('a4', false, 'x', [word('Skirt'), { item: 'path', path: linePath([20, 20], [60, 20]), closed: false, pen: 'stitch', run: 3 }])], about);
+		const write = (): Promise<Uint8Array> => writePdf([sheetOf('a4', upright('a4'), 'x', [word('Skirt'), { item: 'path', path: linePath([20, 20], [60, 20]), closed: false, pen: 'stitch', run: 3 }])], about);
 		expect(Buffer.compare(await write(), await write())).toBe(0);
 	});
 	it('refuses to write a PDF of no sheets', async () => {

@@ -1,7 +1,7 @@
 // The ruler down the left of every sheet. Its thick first 100 mm is the check line: it shows that the print is true.
 import type { Point } from '../drafting/geometry/point.ts';
 import { linePath } from './diagrams/shape.ts';
-import { MARGIN, PAPERS, type Item, type PaperName, type Pen } from './sheet.ts';
+import { isRoll, MARGIN, PAPER_NAMES, PAPERS, type Item, type PaperName, type Pen } from './sheet.ts';
 
 export const CHECK = 100;
 const inch = 25.4;
@@ -36,6 +36,25 @@ export function rulerItems(unit: 'cm' | 'in', top: number, bottom: number): read
 	return items;
 }
 
+/** The check line across: a printer may stretch one way alone. Its left end at `at`, `words` beside it. */
+export function acrossItems([x, y]: Point, words = `${CHECK} mm`): readonly Item[] {
+	return [
+		stroke([x, y], [x + CHECK, y], 'check'), stroke([x, y - 1.5], [x, y + 1.5], 'sewn'), stroke([x + CHECK, y - 1.5], [x + CHECK, y + 1.5], 'sewn'),
+		...(words ? [{ item: 'text', at: [x + CHECK + 2, y - 0.8], text: words, face: 'label', size: 7 } as const] : [])
+	];
+}
+
+/** Squares of 100 mm and of 4 in from one corner, `at` their lower left: whichever ruler is at hand. */
+export function squareItems([x, y]: Point): readonly Item[] {
+	const square = (side: number, pen: Pen): Item => ({ item: 'path', path: linePath([x, y], [x + side, y], [x + side, y + side], [x, y + side], [x, y]), closed: true, pen });
+	const word = (at: Point, text: string, angle?: number): Item => ({ item: 'text', at, text, face: 'labelStrong', size: 8, anchor: 'middle', ...(angle && { angle }) });
+	return [
+		square(CHECK, 'measure'), square(4 * inch, 'fine'),
+		word([x + CHECK / 2, y + CHECK - 4.5], '100 mm, inner square'), word([x + CHECK / 2, y + 4 * inch + 1.2], '4 in, outer square'),
+		word([x + 4 * inch + 3.4, y + CHECK / 2], '4 in', -Math.PI / 2), word([x + CHECK - 4.5, y + CHECK / 2], '100 mm', -Math.PI / 2)
+	];
+}
+
 export interface PrintScale {
 	readonly right: boolean;
 	/** What 1 mm came out as. */
@@ -55,7 +74,7 @@ export const fitScale = (made: PaperName, to: PaperName): number =>
 export function judgeCheckLine(mm: number): PrintScale {
 	const scale = mm / CHECK;
 	if (Math.abs(mm - CHECK) <= 0.5) return { right: true, scale, likely: null };
-	const names = Object.keys(PAPERS) as PaperName[];
+	const names = PAPER_NAMES.filter((name) => !isRoll(name));
 	const pairs = names.flatMap((made) => names.filter((to) => to !== made).map((fittedTo) => ({ made, fittedTo })));
 	const likely = pairs.find(({ made, fittedTo }) => Math.abs(fitScale(made, fittedTo) * CHECK - mm) <= 0.6) ?? null;
 	return { right: false, scale, likely };

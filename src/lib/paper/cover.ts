@@ -1,15 +1,18 @@
 // The first sheet of a pattern: how many sheets, how to join them, what they make, and the page map.
 import type { Point } from '../drafting/geometry/point.ts';
-import type { Draft } from '../drafting/draft.ts';
+import type { AnyDraft } from '../drafting/style.ts';
 import type { Box } from './clip.ts';
 import { linePath } from './diagrams/shape.ts';
 import type { Drawing, Path } from './drawing.ts';
-import { linesOf, pointsAlong, turnPath } from './grid.ts';
+import { linesOf, pointsAlong, turnPath, type Join } from './grid.ts';
+import { squareItems } from './check-line.ts';
 import { movedPath } from './item-move.ts';
-import { textLength } from './letter.ts';
-import { pageOf, prose, roomOf, ruleLine, shareWords, word, type PageOptions, type Room } from './page.ts';
-import { countWords, pieceTitle, type PatternPiece } from './pattern.ts';
-import { PAPERS, type Item, type Pen, type Sheet } from './sheet.ts';
+import { breakLines, textLength } from './letter.ts';
+import { pageOf, prose, roomOf, ruleLine, word, type PageOptions, type Room } from './page.ts';
+import type { PatternOptions } from './pattern.ts';
+import { countWords, pieceTitle, sizeWords, skirtWords, type PatternPiece } from './pattern-piece.ts';
+import { scaledPath } from './scaled.ts';
+import { isRoll, PAPERS, type Item, type Pen, type Sheet } from './sheet.ts';
 import type { Tiling } from './tile.ts';
 
 export interface ShownPiece {
@@ -19,50 +22,102 @@ export interface ShownPiece {
 	/** Number of its first sheet. */
 	readonly first: number;
 }
+export interface CoverOptions extends PageOptions, PatternOptions {
+	readonly join: Join;
+}
 
-const HOW = [
-	'Print this sheet first, alone. Measure the thick line on its ruler. Only if it is 100 mm, print the rest.',
-	'Trim the right edge and the lower edge of each sheet at its dotted line, where it has one.',
-	'Lay each sheet over the strips of the sheets to its right and below, edge to line. The wedges meet as diamonds. Tape or glue.',
-	'A sheet that would carry no line isn’t printed: the map leaves its place empty. Tape across from line to line.'
-];
+const CHECK_IT = 'Print this sheet first, alone. Measure the square and the thick lines. Only if they are right, print the rest.';
+const JOIN_IT: Readonly<Record<Join, readonly string[]>> = {
+	butt: [
+		'Trim the right edge and the lower edge of each sheet at its dotted line, where it has one.',
+		'Lay each sheet over the strips of the sheets to its right and below, edge to line. The wedges meet as diamonds. Tape or glue.'
+	],
+	overlap: [
+		'Trim the left edge and the upper edge of each sheet at its dotted line, where it has one.',
+		'Lay each sheet over the strip of the sheets to its left and above, edge to line, wedge on diamond. Both show the same lines there. Tape or glue.'
+	]
+};
+const EMPTY = 'A sheet that would carry no line isn’t printed: the map leaves its place empty. Tape across from line to line.';
+const APART = 'Each piece is whole on its sheet: nothing is joined.';
 
-export function coverSheet(draft: Draft, pieces: readonly ShownPiece[], of: number, options: PageOptions): Sheet {
+const NARROW = 51;
+/** The list of pieces beside the square: how many are cut of each, and where it lies. */
+const besideLines = (pattern: PatternPiece): readonly string[] => breakLines(countWords(pattern), 'read', 9, NARROW);
+const besideHeight = (pattern: PatternPiece): number => 7 + besideLines(pattern).length * 4.2;
+/** Two sheets of cover where the pieces are too many to stand beside the square. */
+export const coverCount = (patterns: readonly PatternPiece[]): number => (patterns.reduce((sum, p) => sum + besideHeight(p), 8) > SQUARE ? 2 : 1);
+
+/** What the square and its words take, mm. */
+const SQUARE = 108;
+
+export function coverSheets(draft: AnyDraft, pieces: readonly ShownPiece[], of: number, options: CoverOptions): readonly Sheet[] {
 	const room = roomOf(options.paper);
 	const { left, right } = room;
-	const share = shareWords(draft.skirt.share);
+	const title = `Pattern, ${skirtWords(draft)}`;
+	const on = isRoll(options.paper) ? `on a ${PAPERS[options.paper].says}` : `of ${PAPERS[options.paper].says}`;
+	const size = sizeWords(options.scale);
 	const items: Item[] = [
-		word([left, room.top - 9], `Pattern, ${share}`, 'heading', 24),
-		word([left, room.top - 16.5], `${of} sheets of ${PAPERS[options.paper].says}, this one among them. True size, allowances included.`, 'read', 11)
+		word([left, room.top - 9], title, 'heading', 24),
+		...prose([left, room.top - 16.5], right - left, `${of} sheets ${on}, this one among them. ${size.charAt(0).toUpperCase()}${size.slice(1)}. Allowances included. Draft ${options.mark}.`, 'read', 11).items
 	];
-	let y = room.top - 26;
-	for (const [i, text] of HOW.entries()) {
+	let y = room.top - 27;
+	const how = [CHECK_IT, ...(pieces.some(({ tiling }) => tiling.tiles.length > 1) ? [...JOIN_IT[options.join], EMPTY] : [APART])];
+	for (const [i, text] of how.entries()) {
 		items.push(word([left, y], String(i + 1), 'heading', 12));
 		const said = prose([left + 8, y], right - left - 8, text, 'read', 10.5);
 		items.push(...said.items);
 		y = said.next - 1.6;
 	}
-	y -= 4;
-	items.push(word([left, y], 'Pieces', 'heading', 12), word([right, y], 'sheets', 'label', 9, 'end'));
-	for (const { pattern, tiling, first } of pieces) {
-		y -= 6.4;
-		const last = first + tiling.tiles.length - 1;
-		items.push(
-			ruleLine([left, y + 4.4], [right, y + 4.4]), word([left, y], pieceTitle(pattern.piece), 'labelStrong', 10),
-			word([left + 42, y], countWords(pattern), 'read', 10), word([right, y], first === last ? String(first) : `${first} to ${last}`, 'read', 10, 'end')
-		);
+	const corner: Point = [left, room.bottom + 11];
+	items.push(...key(left, room.bottom + 3), ...squareItems(corner));
+	const number = (n: number): string => (coverCount(pieces.map(({ pattern }) => pattern)) === 1 ? '' : `, part ${n}`);
+	const page = (n: number, content: readonly Item[]): Sheet => pageOf(options, n, of, `${title}${number(n)}`, content);
+	if (!number(1)) {
+		const map = { left: corner[0] + 5, right: corner[0] + 93, bottom: corner[1] + 4, top: corner[1] + 93 };
+		return [page(1, [...items, ...piecesBeside(pieces, [corner[0] + SQUARE + 3, corner[1] + SQUARE - 6]), ...pageMap(pieces, map)])];
 	}
-	items.push(...key(left, room.bottom + 4), ...pageMap(pieces, { ...room, top: y - 8, bottom: room.bottom + 12 }));
-	return pageOf(options, 1, of, `Pattern, ${share}`, items);
+	const list = piecesAcross(pieces, room);
+	return [page(1, items), page(2, [...list.items, ...pageMap(pieces, { ...room, top: list.next - 4 })])];
 }
 
-const KEY: readonly (readonly [Pen, string])[] = [['cut', 'cut line'], ['stitch', 'stitch line'], ['fold', 'fold of the cloth'], ['grain', 'grain'], ['trim', 'trim the sheet']];
+const sheetsSaid = ({ tiling, first }: ShownPiece): string => (tiling.tiles.length === 1 ? String(first) : `${first} to ${first + tiling.tiles.length - 1}`);
+
+function piecesBeside(pieces: readonly ShownPiece[], [x, top]: Point): readonly Item[] {
+	const items: Item[] = [word([x, top], 'Pieces', 'heading', 12), word([x + NARROW, top], 'sheets', 'label', 9, 'end')];
+	let y = top - 3;
+	for (const shown of pieces) {
+		items.push(ruleLine([x, y], [x + NARROW, y]), word([x, y - 4.4], pieceTitle(shown.pattern.piece), 'labelStrong', 10), word([x + NARROW, y - 4.4], sheetsSaid(shown), 'read', 10, 'end'));
+		items.push(...besideLines(shown.pattern).map((text, i) => word([x, y - 8.6 - i * 4.2], text, 'read', 9)));
+		y -= besideHeight(shown.pattern);
+	}
+	return items;
+}
+
+/** One line a piece, over the width of a sheet; closer where there are many. */
+function piecesAcross(pieces: readonly ShownPiece[], { left, right, top, bottom }: Room): { readonly items: readonly Item[]; readonly next: number } {
+	const row = Math.min(6.4, (top - bottom) / 2 / pieces.length);
+	let y = top - 9;
+	const items: Item[] = [word([left, y], 'Pieces', 'heading', 12), word([right, y], 'sheets', 'label', 9, 'end')];
+	for (const shown of pieces) {
+		y -= row;
+		items.push(
+			ruleLine([left, y + row * 0.69], [right, y + row * 0.69]), word([left, y], pieceTitle(shown.pattern.piece), 'labelStrong', Math.min(10, row * 1.9)),
+			word([left + 42, y], countWords(shown.pattern), 'read', Math.min(10, row * 1.9)), word([right, y], sheetsSaid(shown), 'read', Math.min(10, row * 1.9), 'end')
+		);
+	}
+	return { items, next: y - 4 };
+}
+
+const KEY: readonly (readonly [Pen | 'notch', string])[] = [['cut', 'cut line'], ['stitch', 'stitch line'], ['fold', 'fold'], ['grain', 'grain'], ['notch', 'notch'], ['trim', 'trim the sheet']];
 function key(left: number, y: number): readonly Item[] {
 	let x = left;
 	return KEY.flatMap(([pen, says]): readonly Item[] => {
-		const at = x;
-		x += 16 + textLength(says, 'label', 8);
-		return [ruleLine([at, y + 1.1], [at + 10, y + 1.1], pen), word([at + 11.5, y], says, 'label', 8)];
+		const [at, long] = [x, pen === 'notch' ? 4 : 10];
+		x += long + 6 + textLength(says, 'label', 8);
+		const sample: Item = pen === 'notch'
+			? { item: 'path', path: linePath([at, y + 2.6], [at + 3.6, y + 2.6], [at + 1.8, y]), closed: true, pen: null, fill: 0 }
+			: ruleLine([at, y + 1.1], [at + long, y + 1.1], pen);
+		return [sample, word([at + long + 1.5, y], says, 'label', 8)];
 	});
 }
 
@@ -118,12 +173,8 @@ function pageMap(pieces: readonly ShownPiece[], room: Room): readonly Item[] {
 					{ item: 'path', path: linePath(put(box.from), put([box.to[0], box.from[1]]), put(box.to), put([box.from[0], box.to[1]])), closed: true, pen: 'rule' },
 					word(clearest(put(box.from), put(box.to), small, ink), String(first + n), 'label', small, 'middle')
 				]),
-				...lines.map((path): Item => ({ item: 'path', path: movedPath(scaled(path, scale), [px - all.from[0] * scale, py - all.from[1] * scale]), closed: false, pen: 'rule' }))
+				...lines.map((path): Item => ({ item: 'path', path: movedPath(scaledPath(path, scale), [px - all.from[0] * scale, py - all.from[1] * scale]), closed: false, pen: 'rule' }))
 			];
 		});
 	}
 }
-const scaled = (path: Path, by: number): Path => ({
-	start: [path.start[0] * by, path.start[1] * by],
-	edges: path.edges.map((e) => ({ ...e, end: [e.end[0] * by, e.end[1] * by], centre: e.centre && [e.centre[0] * by, e.centre[1] * by] }))
-});

@@ -2,8 +2,8 @@
 import type { Point } from '../drafting/geometry/point.ts';
 import { boxOf, pointOn, type Box } from './clip.ts';
 import { RULER_STRIP } from './check-line.ts';
-import type { Drawing, Path } from './drawing.ts';
-import { MARGIN, sheetOf, type PaperName } from './sheet.ts';
+import type { Drawing, Path, Shape } from './drawing.ts';
+import { isRoll, LONGEST, MARGIN, upright, type PaperName, type Size } from './sheet.ts';
 
 /** Ink of lines reaches half its weight over a joint: this much room is kept for it. */
 const SPARE = 1;
@@ -11,10 +11,14 @@ const SPARE = 1;
 export const NAME_STRIP = 9;
 
 /** The part of a sheet that belongs to the drawing, mm on the sheet. */
-export function windowOf(paper: PaperName, sideways: boolean): Box {
-	const { width, height } = sheetOf(paper, sideways, '', []);
-	return { from: [MARGIN + RULER_STRIP + SPARE, MARGIN + SPARE], to: [width - MARGIN - SPARE, height - MARGIN - SPARE - NAME_STRIP] };
-}
+export const windowOf = ({ width, height }: Size): Box => ({
+	from: [MARGIN + RULER_STRIP + SPARE, MARGIN + SPARE], to: [width - MARGIN - SPARE, height - MARGIN - SPARE - NAME_STRIP]
+});
+
+/** How sheets are joined: edge to edge, or with the ink in a strip at the right and the foot printed again on the next. */
+export type Join = 'butt' | 'overlap';
+/** mm of drawing that neighbours share where they overlap (common practice, no source). */
+export const OVERLAP = 12;
 
 export interface Cell {
 	/** From the top, from the left, from 0. */
@@ -22,14 +26,17 @@ export interface Cell {
 	readonly column: number;
 }
 export interface Grid {
-	readonly sideways: boolean;
+	/** Of each sheet, as it lies. */
+	readonly size: Size;
 	/** Is the drawing turned a quarter to the left? */
 	readonly turned: boolean;
 	/** The drawing's point (after turning) at the grid's upper left corner. */
 	readonly corner: Point;
-	/** A window's width and height. */
+	/** How far it is from one sheet's window to the next. */
 	readonly width: number;
 	readonly height: number;
+	/** What a window shows beyond that, at its right and its foot. */
+	readonly overlap: number;
 	readonly cells: readonly Cell[];
 }
 
@@ -60,12 +67,14 @@ export function within([x, y]: Point, corners: readonly Point[]): boolean {
 	return odd;
 }
 
-/** The lines that a sheet is printed for: all but those on a layer of their own (pattern.ts). */
-export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line && !shape.layer ? [shape.path] : []));
+/** The lines that a sheet is printed for. */
+export const linesOf = (drawing: Drawing): readonly Path[] => drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line && !isApart(shape) ? [shape.path] : []));
+/** What no sheet is printed for: the grain, which moves along with its words, and the bracket at the fold (pattern.ts). */
+export const isApart = ({ layer }: Shape): boolean => layer === 'grain' || layer === 'bracket';
 export const cellAt = ([x, y]: Point, { corner, width, height }: Pick<Grid, 'corner' | 'width' | 'height'>): Cell => ({
 	column: Math.floor((x - corner[0]) / width), row: Math.ceil((corner[1] - y) / height) - 1
 });
-/** The box of a cell, in the turned drawing's mm. */
+/** The box of a cell, in the turned drawing's mm, without what it shows of its neighbours. */
 export const cellBox = ({ row, column }: Cell, { corner, width, height }: Grid): Box => ({
 	from: [corner[0] + column * width, corner[1] - (row + 1) * height], to: [corner[0] + (column + 1) * width, corner[1] - row * height]
 });
@@ -73,16 +82,26 @@ export const cellBox = ({ row, column }: Cell, { corner, width, height }: Grid):
 /** Where the grid may begin, in parts of a window: moved so, it may miss a corner of the drawing. */
 const SHIFTS = [0, 1 / 6, 2 / 6, 3 / 6, 4 / 6, 5 / 6] as const;
 
-/** The way that takes the fewest sheets; among equals, upright and unturned. */
-export function fewestSheets(drawing: Drawing, paper: PaperName): Grid {
+/** The ways a sheet may lie; a roll is as long as the drawing is high. */
+function sizesOf(paper: PaperName, high: number): readonly Size[] {
+	const { width, height } = upright(paper);
+	if (!isRoll(paper)) return [{ width, height }, { width: height, height: width }];
+	const around = windowOf({ width, height: 0 });
+	// Never so short that its ruler has no check line.
+	return [{ width, height: Math.min(LONGEST, Math.max(170, Math.ceil(high + 1 + around.from[1] - around.to[1]))) }];
+}
+
+/** The way that takes the fewest sheets, and of a roll the shortest stretch; among equals, upright and unturned. */
+export function fewestSheets(drawing: Drawing, paper: PaperName, join: Join = 'butt'): Grid {
+	const overlap = join === 'overlap' ? OVERLAP : 0;
 	let best: Grid | null = null;
 	for (const turned of [false, true]) {
 		const lines = linesOf(drawing).map((path) => turnPath(path, turned));
 		const box = boxOf(lines);
 		const points = lines.flatMap((path) => pointsAlong(path, 3));
-		for (const sideways of [false, true]) {
-			const view = windowOf(paper, sideways);
-			const [width, height] = [view.to[0] - view.from[0], view.to[1] - view.from[1]];
+		for (const size of sizesOf(paper, box.to[1] - box.from[1])) {
+			const view = windowOf(size);
+			const [width, height] = [view.to[0] - view.from[0] - overlap, view.to[1] - view.from[1] - overlap];
 			for (const x of SHIFTS) {
 				for (const y of SHIFTS) {
 					const corner: Point = [box.from[0] - 0.5 - x * width, box.to[1] + 0.5 + y * height];
@@ -91,7 +110,8 @@ export function fewestSheets(drawing: Drawing, paper: PaperName): Grid {
 						const cell = cellAt(point, { corner, width, height });
 						cells.set(cell.row * 1000 + cell.column, cell);
 					}
-					if (!best || cells.size < best.cells.length) best = { sideways, turned, corner, width, height, cells: [...cells.values()] };
+					const fewer = best === null || cells.size < best.cells.length || (cells.size === best.cells.length && size.width === best.size.width && size.height < best.size.height);
+					if (fewer) best = { size, turned, corner, width, height, overlap, cells: [...cells.values()] };
 				}
 			}
 		}

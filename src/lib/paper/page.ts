@@ -1,9 +1,9 @@
 // What every written page has: the ruler with its check line, the running head, the foot, and the room between.
 import type { Point } from '../drafting/geometry/point.ts';
-import { rulerItems, RULER_STRIP } from './check-line.ts';
+import { acrossItems, CHECK, rulerItems, RULER_STRIP } from './check-line.ts';
 import { linePath } from './diagrams/shape.ts';
 import { breakLines } from './letter.ts';
-import { MARGIN, PAPERS, sheetOf, type Face, type Item, type PaperName, type Pen, type Sheet } from './sheet.ts';
+import { MARGIN, PAPERS, sheetOf, upright, type Face, type Item, type PaperName, type Pen, type Sheet } from './sheet.ts';
 
 export interface PageOptions {
 	readonly paper: PaperName;
@@ -21,7 +21,8 @@ export interface Room {
 const HEAD = 10;
 const FOOT = 9;
 export const roomOf = (paper: PaperName): Room => ({
-	left: MARGIN + RULER_STRIP + 4, right: PAPERS[paper].width - MARGIN - 3, top: PAPERS[paper].height - MARGIN - HEAD, bottom: MARGIN + FOOT
+	// A page is read: on a large sheet its lines are no longer than an eye follows.
+	left: MARGIN + RULER_STRIP + 4, right: Math.min(PAPERS[paper].width - MARGIN - 3, 290), top: PAPERS[paper].height - MARGIN - HEAD, bottom: MARGIN + FOOT
 });
 
 export const ruleLine = (from: Point, to: Point, pen: Pen = 'rule'): Item => ({ item: 'path', path: linePath(from, to), closed: false, pen });
@@ -37,15 +38,15 @@ export const tickBox = ([x, y]: Point, side = 4.2): Item => ({ item: 'path', pat
 
 export function pageOf({ paper, unit, code, date }: PageOptions, number: number, of: number, name: string, items: readonly Item[]): Sheet {
 	const { left, right, top, bottom } = roomOf(paper);
-	return sheetOf(paper, false, name, [
+	return sheetOf(paper, upright(paper), name, [
 		...rulerItems(unit, top + 4, MARGIN + 0.5),
 		word([left, top + 5.5], 'Skirtwright', 'heading', 12),
 		word([right, top + 5.5], `${code} · sheet ${number} of ${of}`, 'label', 9.5, 'end'),
 		ruleLine([left, top + 2.5], [right, top + 2.5], 'sewn'),
 		...items,
-		ruleLine([left, bottom - 2], [right, bottom - 2]),
-		word([left, bottom - 6.6], 'Check the print: the thick line on the ruler is 100 mm. If yours is not, print again at 100 %.', 'labelStrong', 8),
-		word([right, bottom - 6.6], spellDate(date), 'label', 8, 'end')
+		...acrossItems([left, bottom - 2], ''), ruleLine([left + CHECK, bottom - 2], [right, bottom - 2]),
+		word([left, bottom - 7.2], 'Check the print: each thick line, up and across, is 100 mm. If yours is not, print again at 100 %.', 'labelStrong', 8),
+		word([right, bottom - 7.2], spellDate(date), 'label', 8, 'end')
 	]);
 }
 

@@ -1,38 +1,48 @@
 // The whole pattern of a draft as sheets: a cover with the page map, then each piece in turn.
-import type { Draft } from '../drafting/draft.ts';
-import { coverSheet } from './cover.ts';
-import { patternDrawing, patternPieces, pieceTitle } from './pattern.ts';
-import type { PaperName, Sheet } from './sheet.ts';
+import type { AnyDraft } from '../drafting/style.ts';
+import { coverCount, coverSheets, type CoverOptions } from './cover.ts';
+import { patternDrawing } from './pattern.ts';
+import { patternPieces, pieceTitle, sizeWords, type PatternPiece } from './pattern-piece.ts';
+import type { Sheet } from './sheet.ts';
 import { tileDrawing, tileSheets, type Tiling } from './tile.ts';
 
-export interface PatternOptions {
-	readonly paper: PaperName;
-	readonly unit: 'cm' | 'in';
-	/** A class code and a learner's initial, never a name. */
-	readonly code: string;
-	/** `2026-11-25` */
-	readonly date: string;
+export interface SheetsOfPiece {
+	readonly pattern: PatternPiece;
+	/** The number of its first sheet, and how many it takes. */
+	readonly first: number;
+	readonly count: number;
 }
 
-export function patternSheets(draft: Draft, options: PatternOptions): readonly Sheet[] {
+export function patternSheets(draft: AnyDraft, options: CoverOptions): readonly Sheet[] {
 	const patterns = patternPieces(draft.pieces);
 	const drawings = patterns.map((pattern) => patternDrawing(pattern, draft, options));
-	const tilings = drawings.map((drawing) => tileDrawing(drawing, options.paper));
-	const of = sheetsIn(tilings);
-	let first = 2;
-	const shown = patterns.map((pattern, i) => {
-		const entry = { pattern, drawing: drawings[i]!, tiling: tilings[i]!, first };
-		first += tilings[i]!.tiles.length;
-		return entry;
-	});
+	const tilings = drawings.map((drawing) => tileDrawing(drawing, options.paper, options.join));
+	const places = placesOf(patterns, tilings);
+	const of = sheetsIn(places);
+	const shown = places.map((place, i) => ({ ...place, drawing: drawings[i]!, tiling: tilings[i]! }));
 	return [
-		coverSheet(draft, shown, of, options),
-		...shown.flatMap(({ pattern, tiling, first }) => tileSheets(tiling, { ...options, title: pieceTitle(pattern.piece), first, of }))
+		...coverSheets(draft, shown, of, options),
+		...shown.flatMap(({ pattern, tiling, first }) => tileSheets(tiling, { ...options, size: sizeWords(options.scale), title: pieceTitle(pattern.piece), first, of }))
 	];
 }
 
-const sheetsIn = (tilings: readonly Tiling[]): number => tilings.reduce((sum, { tiles }) => sum + tiles.length, 1);
+/** Which sheets each piece is on: said before it is printed. */
+export const sheetsOfPieces = (draft: AnyDraft, options: CoverOptions): readonly SheetsOfPiece[] => {
+	const patterns = patternPieces(draft.pieces);
+	return placesOf(patterns, patterns.map((pattern) => tileDrawing(patternDrawing(pattern, draft, options), options.paper, options.join)));
+};
+export const patternSheetCount = (draft: AnyDraft, options: CoverOptions): number => sheetsIn(sheetsOfPieces(draft, options));
 
-/** How many sheets the pattern takes, the cover among them: said before it is printed. */
-export const patternSheetCount = (draft: Draft, options: PatternOptions): number =>
-	sheetsIn(patternPieces(draft.pieces).map((pattern) => tileDrawing(patternDrawing(pattern, draft, options), options.paper)));
+function placesOf(patterns: readonly PatternPiece[], tilings: readonly Tiling[]): readonly SheetsOfPiece[] {
+	let first = coverCount(patterns) + 1;
+	return patterns.map((pattern, i) => {
+		const place = { pattern, first, count: tilings[i]!.tiles.length };
+		first += place.count;
+		return place;
+	});
+}
+const sheetsIn = (places: readonly SheetsOfPiece[]): number => {
+	const last = places.at(-1);
+	if (!last) throw new Error('a pattern of no pieces');
+	return last.first + last.count - 1;
+};

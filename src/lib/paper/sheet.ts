@@ -5,10 +5,33 @@ import type { LineKind, Path } from './drawing.ts';
 /** Upright; a sheet may lie on its side. ISO 216 and ANSI/ASME Y14.1. A later size is one more line. */
 export const PAPERS = {
 	a4: { width: 210, height: 297, says: 'A4' },
-	letter: { width: 215.9, height: 279.4, says: 'Letter' }
-} as const satisfies Record<string, { width: number; height: number; says: string }>;
+	letter: { width: 215.9, height: 279.4, says: 'Letter' },
+	a3: { width: 297, height: 420, says: 'A3' },
+	tabloid: { width: 279.4, height: 431.8, says: 'Tabloid' },
+	a0: { width: 841, height: 1189, says: 'A0' },
+	// Rolls are cut off where the drawing ends: what stands here is a cover's length. Widths: 24, 36 and 42 in, as sold.
+	roll610: { width: 610, height: 297, says: 'roll of 610 mm' },
+	roll914: { width: 914, height: 297, says: 'roll of 914 mm' },
+	roll1067: { width: 1067, height: 297, says: 'roll of 1067 mm' }
+} as const satisfies Record<string, Size & { says: string }>;
 export type PaperName = keyof typeof PAPERS;
+export const PAPER_NAMES = Object.keys(PAPERS) as readonly PaperName[];
 export const isPaperName = (name: string): name is PaperName => Object.hasOwn(PAPERS, name);
+export const isRoll = (paper: PaperName): boolean => paper.startsWith('roll');
+/** What goes through a printer on a table, and what a hand-out is laid out for. */
+export const DESK_PAPERS = ['a4', 'letter', 'a3', 'tabloid'] as const satisfies readonly PaperName[];
+
+/** mm, as it lies. */
+export interface Size {
+	readonly width: number;
+	readonly height: number;
+}
+
+/**
+ * The longest stretch of a roll that is one sheet, mm: readers take a page of 14 400 units at most (ISO 32000, annex C),
+ * which is 5080 mm. What is longer goes on on the next.
+ */
+export const LONGEST = 5000;
 
 /** No ink nearer than this to a sheet's edge: few printers reach closer (common practice, no source). */
 export const MARGIN = 12;
@@ -45,17 +68,12 @@ export interface TextItem {
 }
 export type Item = PathItem | TextItem;
 
-export interface Sheet {
+export interface Sheet extends Size {
 	readonly paper: PaperName;
-	/** mm, as it lies. */
-	readonly width: number;
-	readonly height: number;
 	/** What it is, in a line: `Skirt, row 1, column 2`. */
 	readonly name: string;
 	readonly items: readonly Item[];
 }
 
-export function sheetOf(paper: PaperName, sideways: boolean, name: string, items: readonly Item[]): Sheet {
-	const { width, height } = PAPERS[paper];
-	return { paper, width: sideways ? height : width, height: sideways ? width : height, name, items };
-}
+export const upright = (paper: PaperName): Size => ({ width: PAPERS[paper].width, height: PAPERS[paper].height });
+export const sheetOf = (paper: PaperName, { width, height }: Size, name: string, items: readonly Item[]): Sheet => ({ paper, width, height, name, items });

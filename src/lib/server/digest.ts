@@ -1,5 +1,7 @@
 // Secrets at rest are SHA-256 digests; secrets themselves are drawn here.
 import { createHash, randomBytes } from 'node:crypto';
+import { ENGINE } from '../drafting/draft.ts';
+import type { AnyDraft } from '../drafting/style.ts';
 
 export const sha256 = (text: string): Buffer => createHash('sha256').update(text, 'utf8').digest();
 
@@ -32,3 +34,9 @@ export function canonicalJson(value: unknown): string {
 
 /** What a clearance remembers of its inputs: SHA-256 of their canonical JSON, in hex. */
 export const digest = (inputs: unknown): string => sha256(canonicalJson(inputs)).toString('hex');
+
+/**
+ * Tells the papers of one draft from those of another. It is taken of the pieces, which are what the paper shows, so
+ * that nobody can find readings from it that the paper doesn't give away.
+ */
+export const draftMark = ({ pieces }: AnyDraft): string => digest({ engine: ENGINE, pieces }).slice(0, 8);

@@ -3,10 +3,14 @@ import type { LoggedEvent, Unit } from '../class/event.ts';
 import type { Draft } from '../drafting/draft.ts';
 import { stagesOf, type Lesson } from '../lesson/lesson.ts';
 import { handoutSheets } from '../paper/handout.ts';
+import type { CoverOptions } from '../paper/cover.ts';
+import type { Join } from '../paper/grid.ts';
+import { SCALES, type Scale } from '../paper/pattern-piece.ts';
 import { patternSheetCount, patternSheets } from '../paper/pattern-sheets.ts';
 import { isPaperName, type PaperName, type Sheet } from '../paper/sheet.ts';
 import type { Class } from './class.ts';
 import { skirtDesk } from './desk.ts';
+import { draftMark } from './digest.ts';
 import { writePdf } from './pdf.ts';
 
 /** A draft with what stands at the head of its sheets. */
@@ -32,9 +36,21 @@ export function paperFor(lesson: Lesson, held: Class, name: string, events: read
 export const handoutOf = ({ draft, unit, code, date, lesson, held }: Paper, paper: PaperName, bodyFigures: boolean): readonly Sheet[] =>
 	handoutSheets(draft, { paper, unit, code, date, stages: stagesOf(lesson), gate: held.rules.gate, bodyFigures });
 
-export const patternOf = ({ draft, unit, code, date }: Paper, paper: PaperName): readonly Sheet[] => patternSheets(draft, { paper, unit, code, date });
+/** How a pattern is printed: on which paper, joined how, at which scale. */
+export interface PatternChoice {
+	readonly paper: PaperName;
+	readonly join: Join;
+	readonly scale: Scale;
+}
+export const patternOptions = ({ draft, unit, code, date }: Paper, choice: PatternChoice): CoverOptions => ({ ...choice, unit, code, date, mark: draftMark(draft) });
+export const patternOf = (paper: Paper, choice: PatternChoice): readonly Sheet[] => patternSheets(paper.draft, patternOptions(paper, choice));
+export const patternCountOf = (paper: Paper, choice: PatternChoice): number => patternSheetCount(paper.draft, patternOptions(paper, choice));
 
-export const patternCountOf = ({ draft, unit, code, date }: Paper, paper: PaperName): number => patternSheetCount(draft, { paper, unit, code, date });
+/** `?sheet=a3&join=overlap&scale=4`; A4, edge to edge, true size otherwise. */
+export function patternChoice(url: URL): PatternChoice {
+	const scale = Number(url.searchParams.get('scale'));
+	return { paper: paperNameOf(url), join: url.searchParams.get('join') === 'overlap' ? 'overlap' : 'butt', scale: SCALES.find((known) => known === scale) ?? 1 };
+}
 
 /** `?sheet=letter`; A4 otherwise. */
 export const paperNameOf = (url: URL): PaperName => {

@@ -83,12 +83,16 @@ export function viewPanel(piece: Piece, half: boolean, x = 0): PanelView {
 	const shown = (outline: Outline): readonly Stretch[] => (half ? leftHalf(outline) : whole(outline));
 	const paths = (stretches: readonly Stretch[]): { name: string; path: Path }[] =>
 		stretches.map(({ from, edge }) => ({ name: edge.name, path: turnedOutline({ start: from, edges: [edge] }, x) }));
-	const cutStretches = shown(piece.cut);
-	const start = cutStretches[0]?.from ?? piece.cut.start;
-	const cloth = turnedOutline({ start, edges: cutStretches.map((s) => s.edge) }, x);
+	const outer = shown(piece.cut);
+	const hole = piece.hole ? { cut: shown(piece.hole.cut), stitch: shown(piece.hole.stitch) } : { cut: [], stitch: [] };
+	const cutStretches = [...outer, ...hole.cut];
+	const start = outer[0]?.from ?? piece.cut.start;
+	// From the edge in to a hole and out again: one closed run, so that a writer fills the cloth and not the hole.
+	const bridge = hole.cut.slice(0, 1).map(({ from }): Edge => ({ name: '', end: from, centre: null, turn: 0 }));
+	const cloth = turnedOutline({ start, edges: [...outer.map((s) => s.edge), ...bridge, ...hole.cut.map((s) => s.edge)] }, x);
 	let halfAngle = 0;
 	for (const { from, edge } of whole(piece.stitch)) halfAngle = Math.max(halfAngle, edge.centre ? Math.abs(edge.turn) / 2 : 0, Math.atan2(from[1], from[0]));
-	return { piece, half, cloth, cut: paths(cutStretches), stitch: paths(shown(piece.stitch)), halfAngle, box: extent(cloth) };
+	return { piece, half, cloth, cut: paths(cutStretches), stitch: paths([...shown(piece.stitch), ...hole.stitch]), halfAngle, box: extent(cloth) };
 }
 
 /** The box round an outline. */
