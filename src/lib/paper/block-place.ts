@@ -4,6 +4,7 @@ import type { Point } from '../drafting/geometry/point.ts';
 import { boxOf, type Box } from './clip.ts';
 import type { Drawing, Label, Shape, Voice } from './drawing.ts';
 import { pointsAlong, turnPath, turnPoint, within, type Grid } from './grid.ts';
+import { inkMap, type InkMap } from './ink-map.ts';
 import { inkOf } from './ink-mark.ts';
 import { moved, movedPath } from './item-move.ts';
 import { textLength } from './letter.ts';
@@ -35,7 +36,6 @@ function room(labels: readonly TextLabel[]): Box {
 }
 
 const overlap = (a: Box, b: Box): boolean => a.from[0] < b.to[0] && b.from[0] < a.to[0] && a.from[1] < b.to[1] && b.from[1] < a.to[1];
-const holds = (box: Box, [x, y]: Point): boolean => x > box.from[0] && x < box.to[0] && y > box.from[1] && y < box.to[1];
 const at = (box: Box, [x, y]: Point): Box => ({ from: [box.from[0] + x, box.from[1] + y], to: [box.to[0] + x, box.to[1] + y] });
 
 /** What moves as one: words that ask for the same place, or the grain with its arrow heads and its word. */
@@ -60,6 +60,12 @@ export function placeBlocks(drawing: Drawing, grid: Grid, boxes: readonly Box[])
 	const out: Item[][] = boxes.map(() => []);
 	const fixed = drawing.shapes.flatMap((shape) => (shape.shape === 'path' && shape.line && shape.layer !== 'grain' ? [shape.path] : []));
 	const ink = fixed.flatMap((path) => pointsAlong(turnPath(path, grid.turned), 2));
+	const maps = new Map<number, InkMap>();
+	const inkOn = (sheet: number): InkMap => {
+		const map = maps.get(sheet) ?? inkMap(ink, boxes[sheet]!);
+		maps.set(sheet, map);
+		return map;
+	};
 	const pieces = drawing.shapes.flatMap((s) => (s.shape === 'path' && s.fill === 'paper' ? [pointsAlong(turnPath(s.path, grid.turned), 8)] : []));
 	const taken: Box[] = [];
 	for (const block of blocksOf(drawing)) {
@@ -67,7 +73,7 @@ export function placeBlocks(drawing: Drawing, grid: Grid, boxes: readonly Box[])
 		const wanted = turnPoint(block.wanted, grid.turned);
 		const lines = block.shapes.flatMap((shape) => (shape.shape === 'path' ? [turnPath(shape.path, grid.turned)] : []));
 		const size = around([room(labels), ...(lines.length ? [padded(at(boxOf(lines), [-wanted[0], -wanted[1]]))] : [])]);
-		const place = nearestFree(wanted, size, boxes, ink, pieces, taken);
+		const place = nearestFree(wanted, size, boxes, inkOn, pieces, taken);
 		taken.push(at(size, place.at));
 		const by: Point = [place.at[0] - wanted[0], place.at[1] - wanted[1]];
 		const put = out[place.sheet]!;
@@ -93,30 +99,47 @@ const padded = ({ from, to }: Box): Box => ({ from: [from[0] - 2.5, from[1] - 2.
 
 /** Nothing within this of a window's side: match marks and their words stand there. */
 const SIDE = 5;
+/** How far apart the places are that are tried. */
+const APART = 6;
 
-function nearestFree(wanted: Point, size: Box, boxes: readonly Box[], ink: readonly Point[], pieces: readonly (readonly Point[])[], taken: readonly Box[]): { at: Point; sheet: number } {
+/** The nearest place inside a piece and off every line; where there is none, off every line; else where it was wanted. */
+function nearestFree(wanted: Point, size: Box, boxes: readonly Box[], inkOn: (sheet: number) => InkMap, pieces: readonly (readonly Point[])[], taken: readonly Box[]): { at: Point; sheet: number } {
 	const away = (p: Point): number => Math.hypot(p[0] - wanted[0], p[1] - wanted[1]);
 	// Where the block's place may lie so that the block is whole on the sheet, and the nearest of them.
 	const spans = boxes.map((box, sheet) => {
 		const [low, high]: [Point, Point] = [[box.from[0] + SIDE - size.from[0], box.from[1] + SIDE - size.from[1]], [box.to[0] - SIDE - size.to[0], box.to[1] - SIDE - size.to[1]]];
 		const near: Point = [Math.max(low[0], Math.min(high[0], wanted[0])), Math.max(low[1], Math.min(high[1], wanted[1]))];
-		return { sheet, box, low, high, near };
-	}).sort((a, b) => away(a.near) - away(b.near));
-	let fallback: { at: Point; sheet: number } | null = null;
-	for (const { sheet, box, low, high, near } of spans.slice(0, 12)) {
-		if (high[0] < low[0] || high[1] < low[1]) continue;
-		fallback ??= { at: near, sheet };
-		const around = ink.filter((p) => holds(box, p));
-		const stands: Point[] = [near];
-		for (let x = low[0]; x <= high[0]; x += 6) for (let y = low[1]; y <= high[1]; y += 6) stands.push([x, y]);
-		for (const stand of stands.sort((a, b) => away(a) - away(b))) {
-			const here = at(size, stand);
-			if (taken.some((other) => overlap(other, here)) || around.some((p) => holds(here, p))) continue;
-			const middle: Point = [(here.from[0] + here.to[0]) / 2, (here.from[1] + here.to[1]) / 2];
-			if (pieces.length && !pieces.some((corners) => within(middle, corners))) continue;
-			return { at: stand, sheet };
+		return { sheet, low, high, near };
+	}).filter(({ low, high }) => high[0] >= low[0] && high[1] >= low[1]).sort((a, b) => away(a.near) - away(b.near));
+	const [first] = spans;
+	if (!first) throw new Error(`no sheet holds a block of words ${size.to[0] - size.from[0]} mm wide`);
+	const inPiece = ({ from, to }: Box): boolean => pieces.length === 0 || pieces.some((corners) => within([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], corners));
+	for (const wants of [inPiece, () => true]) {
+		for (const { sheet, low, high, near } of spans.slice(0, 12)) {
+			const inked = inkOn(sheet);
+			const free = (stand: Point): boolean => {
+				const here = at(size, stand);
+				return !inked(here) && !taken.some((other) => overlap(other, here)) && wants(here);
+			};
+			for (const ring of ringsAround(near, low, high)) {
+				const [stand] = ring.filter(free).sort((a, b) => away(a) - away(b));
+				if (stand) return { at: stand, sheet };
+			}
 		}
 	}
-	if (!fallback) throw new Error(`no sheet holds a block of words ${size.to[0] - size.from[0]} mm wide`);
-	return fallback;
+	return { at: first.near, sheet: first.sheet };
+}
+
+/** Places round `near` within a box, a square ring after the other, so that the search ends near where it began. */
+function* ringsAround(near: Point, low: Point, high: Point): Generator<readonly Point[]> {
+	const reach = Math.max(near[0] - low[0], high[0] - near[0], near[1] - low[1], high[1] - near[1]);
+	yield [near];
+	for (let ring = 1; ring * APART < reach + APART; ring++) {
+		const places: Point[] = [];
+		for (let i = -ring; i < ring; i++) for (const [x, y] of [[i, -ring], [ring, i], [-i, ring], [-ring, -i]] as const) {
+			const place: Point = [near[0] + x * APART, near[1] + y * APART];
+			if (place[0] >= low[0] && place[0] <= high[0] && place[1] >= low[1] && place[1] <= high[1]) places.push(place);
+		}
+		yield places;
+	}
 }

@@ -91,6 +91,23 @@ function sizesOf(paper: PaperName, high: number): readonly Size[] {
 	return [{ width, height: Math.min(LONGEST, Math.max(170, Math.ceil(high + 1 + around.from[1] - around.to[1]))) }];
 }
 
+/** The cells in which points lie; their least corner is that of the grid. */
+function cellsWith(points: readonly Point[], place: Pick<Grid, 'corner' | 'width' | 'height'>): readonly Cell[] {
+	const seen = new Set<number>();
+	const cells: Cell[] = [];
+	let last = -1;
+	for (const point of points) {
+		const cell = cellAt(point, place);
+		const key = cell.row * 100_000 + cell.column;
+		// The next point is most often in the same cell.
+		if (key === last || seen.has(key)) continue;
+		last = key;
+		seen.add(key);
+		cells.push(cell);
+	}
+	return cells;
+}
+
 /** The way that takes the fewest sheets, and of a roll the shortest stretch; among equals, upright and unturned. */
 export function fewestSheets(drawing: Drawing, paper: PaperName, join: Join = 'butt'): Grid {
 	const overlap = join === 'overlap' ? OVERLAP : 0;
@@ -102,17 +119,12 @@ export function fewestSheets(drawing: Drawing, paper: PaperName, join: Join = 'b
 		for (const size of sizesOf(paper, box.to[1] - box.from[1])) {
 			const view = windowOf(size);
 			const [width, height] = [view.to[0] - view.from[0] - overlap, view.to[1] - view.from[1] - overlap];
-			for (const x of SHIFTS) {
-				for (const y of SHIFTS) {
-					const corner: Point = [box.from[0] - 0.5 - x * width, box.to[1] + 0.5 + y * height];
-					const cells = new Map<number, Cell>();
-					for (const point of points) {
-						const cell = cellAt(point, { corner, width, height });
-						cells.set(cell.row * 1000 + cell.column, cell);
-					}
-					const fewer = best === null || cells.size < best.cells.length || (cells.size === best.cells.length && size.width === best.size.width && size.height < best.size.height);
-					if (fewer) best = { size, turned, corner, width, height, overlap, cells: [...cells.values()] };
-				}
+			// Along a roll nothing is gained by moving.
+			for (const x of SHIFTS) for (const y of isRoll(paper) ? [0] : SHIFTS) {
+				const place = { corner: [box.from[0] - 0.5 - x * width, box.to[1] + 0.5 + y * height] as Point, width, height };
+				const cells = cellsWith(points, place);
+				const shorter = best !== null && cells.length === best.cells.length && size.width === best.size.width && size.height < best.size.height;
+				if (!best || cells.length < best.cells.length || shorter) best = { ...place, size, turned, overlap, cells };
 			}
 		}
 	}

@@ -23,7 +23,7 @@ interface Placed {
 	readonly says: string;
 }
 
-/** Copies that are marked at one place share its wedge and have their words in one line. `turn` lays the piece on the sheet. */
+/** Copies that are marked at one place share its wedge and have their words one under the other. `turn` lays the piece on the sheet. */
 export function notchShapes(piece: Piece, folded: boolean, turn: (p: Point) => Point): readonly Shape[] {
 	const placed = piece.notches.flatMap((notch) => placedOn(notch, piece, folded, turn));
 	const shapes: Shape[] = [];
@@ -33,7 +33,8 @@ export function notchShapes(piece: Piece, folded: boolean, turn: (p: Point) => P
 		const here = placed.filter(({ foot }) => distance(foot, first.foot) < 0.01);
 		for (const one of here) done.add(one);
 		for (const kind of new Set(here.map((one) => one.kind))) shapes.push(mark(kind === 'double' ? 'doubleNotch' : 'notch', first.foot, first.angle));
-		shapes.push(words(polar(first.foot, first.deep + 5, first.angle), [...new Set(here.map(({ says }) => says))].join('; '), 'small', { anchor: 'middle' }));
+		const lines = [...new Set(here.map(({ says }) => says))];
+		shapes.push(...lines.map((text, i) => words(polar(first.foot, first.deep + 5, first.angle), text, 'small', { anchor: 'middle', shift: [0, i * 15] })));
 	}
 	return shapes;
 }

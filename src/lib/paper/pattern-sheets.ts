@@ -4,7 +4,7 @@ import { coverCount, coverSheets, type CoverOptions } from './cover.ts';
 import { patternDrawing } from './pattern.ts';
 import { patternPieces, pieceTitle, sizeWords, type PatternPiece } from './pattern-piece.ts';
 import type { Sheet } from './sheet.ts';
-import { tileDrawing, tileSheets, type Tiling } from './tile.ts';
+import { tileCount, tileDrawing, tileSheets } from './tile.ts';
 
 export interface SheetsOfPiece {
 	readonly pattern: PatternPiece;
@@ -17,7 +17,7 @@ export function patternSheets(draft: AnyDraft, options: CoverOptions): readonly 
 	const patterns = patternPieces(draft.pieces);
 	const drawings = patterns.map((pattern) => patternDrawing(pattern, draft, options));
 	const tilings = drawings.map((drawing) => tileDrawing(drawing, options.paper, options.join));
-	const places = placesOf(patterns, tilings);
+	const places = placesOf(patterns, tilings.map(({ tiles }) => tiles.length));
 	const of = sheetsIn(places);
 	const shown = places.map((place, i) => ({ ...place, drawing: drawings[i]!, tiling: tilings[i]! }));
 	return [
@@ -29,14 +29,14 @@ export function patternSheets(draft: AnyDraft, options: CoverOptions): readonly 
 /** Which sheets each piece is on: said before it is printed. */
 export const sheetsOfPieces = (draft: AnyDraft, options: CoverOptions): readonly SheetsOfPiece[] => {
 	const patterns = patternPieces(draft.pieces);
-	return placesOf(patterns, patterns.map((pattern) => tileDrawing(patternDrawing(pattern, draft, options), options.paper, options.join)));
+	return placesOf(patterns, patterns.map((pattern) => tileCount(patternDrawing(pattern, draft, options), options.paper, options.join)));
 };
 export const patternSheetCount = (draft: AnyDraft, options: CoverOptions): number => sheetsIn(sheetsOfPieces(draft, options));
 
-function placesOf(patterns: readonly PatternPiece[], tilings: readonly Tiling[]): readonly SheetsOfPiece[] {
+function placesOf(patterns: readonly PatternPiece[], counts: readonly number[]): readonly SheetsOfPiece[] {
 	let first = coverCount(patterns) + 1;
 	return patterns.map((pattern, i) => {
-		const place = { pattern, first, count: tilings[i]!.tiles.length };
+		const place = { pattern, first, count: counts[i]! };
 		first += place.count;
 		return place;
 	});

@@ -44,15 +44,15 @@ export function patternDrawing(pattern: PatternPiece, draft: AnyDraft, options: 
 	}
 	shapes.push(...grainLine(piece, folded, turn), ...innerLines(piece, folded, turn));
 	for (const { from, edge } of edgesIn(piece, 'stitch')) {
-		const inner = pointOn(from, edge, folded ? 0.3 : 0.5);
+		const inner = [folded ? 0.3 : 0.5, 0.7].map((part) => pointOn(from, edge, part)).find(([, y]) => !folded || y > 0);
 		const says = edge.name === 'waist' ? 'waist stitch line' : edge.name === 'hem' ? 'hem fold line' : 'stitch line';
-		if (!folded || inner[1] > 0) shapes.push(words(turn(inner), says, 'small', { anchor: 'middle' }));
+		if (inner) shapes.push(words(turn(inner), says, 'small', { anchor: 'middle' }));
 	}
 	shapes.push(...notchShapes(piece, folded, turn));
 
 	const box = boxOf(shapes.flatMap((shape) => (shape.shape === 'path' ? [shape.path] : [])));
 	// The block of words stands by the fold or the middle, a ring's by its grain; the tiler moves it to a sheet that carries lines.
-	const at: Point = piece.hole ? turn(scaledPoint(add(...grainShown(piece, folded)), 0.5))
+	const at: Point = piece.hole ? add(turn(scaledPoint(add(...grainShown(piece, folded)), 0.5)), [-20, 40])
 		: middleDown ? [folded ? 60 : 0, box.from[1] + (box.to[1] - box.from[1]) * 0.45]
 		: [box.from[0] + Math.min(120, (box.to[0] - box.from[0]) / 2), (box.from[1] + box.to[1]) / 2];
 	return scaledDrawing({

@@ -35,6 +35,9 @@ export function tileDrawing(drawing: Drawing, paper: PaperName, join: Join = 'bu
 	return { paper, grid, tiles };
 }
 
+/** How many sheets a drawing takes, found without writing on them. */
+export const tileCount = (drawing: Drawing, paper: PaperName, join: Join = 'butt'): number => inkedTiles(drawing, fewestSheets(drawing, paper, join)).length;
+
 export interface TileNames {
 	readonly unit: 'cm' | 'in';
 	/** `Skirt` */
