@@ -35,6 +35,7 @@ test.each([
 	['an id twice, in two parts', { '01-a.md': stage('a', step('one', ' needs="clearance"')), '02-b.md': stage('b', step('one')) }, 'duplicate-id 02-b.md:8'],
 	['a step without Right', { '01-a.md': stage('a', step('one', ' needs="clearance"', 'No more.')) }, 'step-needs-right 01-a.md:8'],
 	['a figure nobody works out', { '01-a.md': stage('a', `A <Figure of="kneeGirth" />.\n\n${step('one', ' needs="clearance"')}`) }, 'unknown-figure 01-a.md:8'],
+	['a figure that its skirt never has', { '01-a.md': stage('a', `A <Figure of="elasticLength" />.\n\n${step('one', ' needs="clearance"')}`) }, 'not-of-this-skirt 01-a.md:8'],
 	['a drawing nobody draws', { '01-a.md': stage('a', `<Drawing of="knee" />\n\n${step('one', ' needs="clearance"')}`) }, 'unknown-drawing 01-a.md:8'],
 	['a word nobody explains', { '01-a.md': stage('a', `A <Term of="toile">toile</Term>.\n\n${step('one', ' needs="clearance"')}`) }, 'unknown-term 01-a.md:8'],
 	['a sum nobody does', { '01-a.md': stage('a', `<Working of="hip" />\n\n${step('one', ' needs="clearance"')}`) }, 'unknown-working 01-a.md:8'],

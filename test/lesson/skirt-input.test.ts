@@ -5,7 +5,7 @@ import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
 import type { LessonStyle } from '../../src/lib/lesson/style.ts';
 
 const style: LessonStyle = {
-	style: 'flared', share: 0.5, panels: 1, waistEase: 10, hipEase: 20, bandDepth: 40, underlap: 30, hem: 15, hemFinish: 'narrow',
+	style: 'flared', band: 'straight', share: 0.5, panels: 1, waistEase: 10, hipEase: 20, bandDepth: 40, underlap: 30, hem: 15, hemFinish: 'narrow',
 	zipAt: 'centreBack', liningShorterBy: 25, fixed: [], least: { waist: 0, seam: 0, hem: 0 }
 };
 const rules = (open: boolean): ClassRules => ({

@@ -1,13 +1,14 @@
 // Looks a whole lesson over before anyone reads it: what one part can't know, names and ids across parts.
 import type { Issue } from '../drafting/result.ts';
 import { calculators, components } from './component.ts';
-import { figures } from './figure.ts';
+import { figureOf, figures } from './figure.ts';
 import { readMarkup } from './markup.ts';
 import { parsePart } from './part.ts';
 import { readLesson, type LessonFiles } from './lesson.ts';
+import { sampleDraft } from './sample.ts';
 import { terms } from './term.ts';
 import { tolerances } from './tolerance.ts';
-import { workingNames } from './working.ts';
+import { workingNames, workingOf } from './working.ts';
 
 /**
  * Every issue in one lesson folder's files, each at `file:line`. `drawings` are the names that can be drawn: paper
@@ -19,6 +20,7 @@ export function checkLesson(files: LessonFiles, drawings: readonly string[]): re
 	const names: Record<string, readonly string[]> = {
 		figure: [...Object.keys(figures), ...Object.keys(tolerances)], working: workingNames, drawing: drawings, term: Object.keys(terms), calculator: calculators
 	};
+	const draft = read.ok ? sampleDraft(read.value.style, 'cm') : null;
 	const seen = new Map<string, string>();
 	let clearances = 0;
 	const once = (id: string, path: string) => {
@@ -35,6 +37,12 @@ export function checkLesson(files: LessonFiles, drawings: readonly string[]): re
 				const known = typeof is === 'string' ? names[is] : undefined;
 				if (value !== undefined && known && !known.includes(value)) issues.push({ code: `unknown-${is as string}`, path: `${file}:${line}`, expected: known, received: value });
 			}
+		}
+		// What this skirt never has would say "not measured yet" for ever.
+		for (const { name, attributes: { of = '' }, line } of uses) {
+			const lacks = draft && ((name === 'Figure' && names.figure!.includes(of) && !Object.hasOwn(tolerances, of) && figureOf(of, draft) === undefined)
+				|| (name === 'Working' && workingNames.includes(of) && workingOf(of, draft) === null));
+			if (lacks) issues.push({ code: 'not-of-this-skirt', path: `${file}:${line}`, received: of });
 		}
 		if (!part.ok) continue;
 		once(part.value.id, `${file}:1`);

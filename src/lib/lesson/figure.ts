@@ -4,8 +4,8 @@ import { liningBelowZip, topStop } from '../drafting/opening.ts';
 
 type Of = (draft: Draft) => number | undefined;
 
-/** Along the selvedge: two hem radii and nothing to spare, or the band where a short skirt's is the longer. */
-const clothLength = ({ figures }: Draft): number => Math.max(2 * figures.cutHemRadius, figures.bandCutLength);
+/** Along the selvedge: two hem radii for each half-circle panel and nothing to spare, or the band where a short skirt's is the longer. */
+const clothLength = ({ figures, skirt }: Draft): number => Math.max(skirt.panels * 2 * figures.cutHemRadius, figures.bandCutLength);
 const liningCutHemRadius = ({ figures, skirt }: Draft): number | undefined => add(figures.liningHemRadius, skirt.hem);
 /** What isn't there stays so. */
 const add = (mm: number | undefined, more: number): number | undefined => (mm === undefined ? undefined : mm + more);
@@ -67,6 +67,13 @@ export const figures = {
 	liningClothToBuy: (draft) => times(2.2, liningCutHemRadius(draft)),
 	bandCutLength: ({ figures }) => figures.bandCutLength,
 	bandCutDepth: ({ figures }) => figures.bandCutDepth,
+	/** Of a casing: the elastic it takes, and what that is cut to. */
+	elasticWidth: ({ skirt }) => (skirt.band.kind === 'elastic' ? skirt.band.elastic : undefined),
+	elasticLength: ({ figures }) => figures.elasticLength,
+	/** Half a casing's depth, where its fold is pressed. */
+	foldedCasing: ({ figures }) => figures.bandCutDepth / 2,
+	/** One panel's waist seam. */
+	panelWaistSeam: ({ figures, skirt }) => figures.waistSeamGirth / skirt.panels,
 	openingBelowSeam: ({ figures }) => figures.openingBelowSeam,
 	zipLength: ({ figures }) => figures.zipLength,
 	/** From the waist line down to the zip's top stop. */

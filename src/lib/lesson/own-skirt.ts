@@ -11,8 +11,8 @@ import { bearingOn } from './open.ts';
 import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
 
-/** Without these two there is nothing to draft from. */
-const needed: readonly Measurement[] = ['waist', 'length'];
+/** Without these there is nothing to draft from: what is pulled on is drawn from the hip as well. */
+const neededFor = ({ band }: LessonStyle): readonly Measurement[] => (band === 'elastic' ? ['waist', 'hip', 'length'] : ['waist', 'length']);
 
 export interface OwnSkirt {
 	readonly agreed: Readonly<Record<Measurement, Agreement>>;
@@ -35,7 +35,7 @@ export function ownSkirt(style: LessonStyle, rules: ClassRules, state: Pick<Skir
 		const agreement = agreed[measurement];
 		if (agreement.state === 'agreed') measured[measurement] = agreement.used;
 	}
-	const missing = needed.filter((measurement) => measured[measurement] === undefined);
+	const missing = neededFor(style).filter((measurement) => measured[measurement] === undefined);
 	if (missing.length > 0) return { agreed, measured, missing, input: null, draft: null };
 
 	const checked = checkInput(skirtInput(style, rules, state.choices, measured));

@@ -24,7 +24,7 @@ export function skirtInput(style: LessonStyle, rules: ClassRules, choices: Choic
 			...(length !== undefined && { length }),
 			waistEase: pick(open.waistEase, choices.waistEase, style.waistEase),
 			hipEase: pick(open.waistEase, choices.hipEase, style.hipEase),
-			band: { kind: 'straight', depth: pick(open.bandDepth, choices.bandDepth, style.bandDepth), underlap: style.underlap },
+			band: { kind: style.band, depth: pick(open.bandDepth, choices.bandDepth, style.bandDepth), ...(style.band === 'straight' && { underlap: style.underlap }) },
 			hem: pick(open.hemFinish, choices.hem, rules.allowances.hem),
 			hemFinish: pick(open.hemFinish, choices.hemFinish, style.hemFinish),
 			zipSeries: rules.zipSeries,

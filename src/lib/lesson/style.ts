@@ -14,6 +14,8 @@ export interface LessonStyle {
 	readonly hem: number;
 	readonly hemFinish: HemFinish;
 	readonly zipAt: ZipAt;
+	/** `elastic`: a casing, and no zip; the skirt is pulled on. */
+	readonly band: 'straight' | 'elastic';
 	/** Absent: no lining. */
 	readonly liningShorterBy?: number;
 	/** Which of these the lesson's words rest on: no class can open them. */
@@ -23,7 +25,9 @@ export interface LessonStyle {
 }
 
 const numbers = ['share', 'panels', 'waistEase', 'hipEase', 'bandDepth', 'underlap', 'hem', 'liningShorterBy'] as const;
-const words = { style: ['flared'], hemFinish: ['turned', 'narrow'], zipAt: ['centreBack', 'leftSide'] } as const;
+const words = { style: ['flared'], hemFinish: ['turned', 'narrow'], zipAt: ['centreBack', 'leftSide'], band: ['straight', 'elastic'] } as const;
+/** What most lessons leave out. */
+const usual: Readonly<Record<string, string>> = { band: 'straight' };
 const leasts = { waist: 'leastWaist', seam: 'leastSeam', hem: 'leastHem' } as const;
 export type StyleKey = (typeof numbers)[number] | keyof typeof words;
 const choosable: readonly string[] = [...numbers, ...Object.keys(words)];
@@ -45,7 +49,7 @@ export function readStyle(front: Readonly<Record<string, string>>, file = ''): R
 	for (const key of fixed) if (!choosable.includes(key)) issues.push({ code: 'front-value', path: `${file}:1`, expected: choosable, received: key });
 	style.fixed = fixed;
 	for (const [key, allowed] of Object.entries(words)) {
-		const text = front[key] ?? '';
+		const text = front[key] ?? usual[key] ?? '';
 		if ((allowed as readonly string[]).includes(text)) style[key] = text;
 		else issues.push({ code: 'front-value', path: `${file}:1`, expected: allowed, received: text });
 	}

@@ -2,6 +2,7 @@
 import type { Draft } from '../../drafting/draft.ts';
 import type { Drawing } from '../drawing.ts';
 import * as back from './back-seam.ts';
+import * as casing from './casing.ts';
 import { grainBias } from './grain.ts';
 import * as hem from './hem.ts';
 import * as marking from './marking.ts';
@@ -48,6 +49,13 @@ const DRAWINGS = {
 	'band-press': band.bandPress,
 	'band-fold': band.bandFold,
 	hook: band.hook,
+	'side-seam': casing.sideSeam,
+	'casing-fold': casing.casingFold,
+	'casing-ring': casing.casingRing,
+	'casing-pin': casing.casingPin,
+	'casing-close': casing.casingClose,
+	'elastic-thread': casing.elasticThread,
+	'elastic-join': casing.elasticJoin,
 	hang: hem.hang,
 	'level-mark': hem.levelMark,
 	'level-trim': hem.levelTrim,

@@ -102,7 +102,7 @@ function arcs(draft: Draft, unit: Unit, hem: boolean): Drawing {
 		...(hem ? [along(arcPath([0, 0], near, DOWN, DOWN + Math.min(half, 1.5)), 'hem fold', 'label', { off: 7, rank: 2, clear: true })] : [])
 	];
 	return {
-		alt: `The tape lies from the corner and swings from the fold to the back line. Marks at ${n(now)}${hem ? `; the hem fold is at ${n(near)}` : `; the cut line is nearer, at ${n(near)}`}.`,
+		alt: `The tape lies from the corner and swings from the fold to the ${draft.skirt.panels === 1 ? 'back line' : 'seam line'}. Marks at ${n(now)}${hem ? `; the hem fold is at ${n(near)}` : `; the cut line is nearer, at ${n(near)}`}.`,
 		box, inkMargin: [26, 30, 28, 26], shapes
 	};
 }
@@ -131,7 +131,7 @@ export function walkWaist(draft: Draft, unit: Unit): Drawing {
 	const spot: Point = view.half ? [0, Math.max(-0.45 * r, whole.to[1] - 0.3 * r)] : [0, -0.5 * r];
 	const more = { anchor: view.half ? 'start' as const : 'middle' as const, under: parts, shift: [view.half ? 14 : 0, 0] as Point };
 	return {
-		alt: `The tape stands on its edge along the stitch line, from ${view.half ? 'the fold' : 'seam'} to the ${view.half ? 'back stitch line' : 'next'}. It reads ${share} ${unit}, ${parts}.`,
+		alt: `The tape stands on its edge along the stitch line, from ${view.half ? 'the fold' : 'seam'} to the ${view.half ? `${draft.skirt.panels === 1 ? 'back stitch line' : 'side stitch line'}` : 'next'}. It reads ${share} ${unit}, ${parts}.`,
 		box: box.to[0] > 0 ? whole : box, inkMargin: [30, 44, 20, 20],
 		shapes: [
 			area(ring, 'wrongSide'), stroke(arcPath([0, 0], rc, from, to), 'cut'),
