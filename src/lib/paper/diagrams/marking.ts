@@ -161,14 +161,15 @@ export function notches(draft: Draft, unit: Unit): Drawing {
 		const shift: Point = out ? [Math.sign(Math.cos(angle)) * 10, 16] : [0, -12];
 		shapes.push(words(at, text, 'label', { shift, anchor: Math.cos(angle) > 0.2 ? 'start' : 'middle', clear: true, rank: 1, or }));
 	};
-	// A side lies half way from the centre front to the centre back.
+	// In one panel a side lies half way from the centre front to the centre back; of more, a seam lies there.
+	const [one, centre] = draft.skirt.panels === 1 ? [true, 'centre front'] : [false, 'centre'];
 	const side = DOWN + view.halfAngle / 2;
 	if (view.half) {
 		const tip = (r: number, angle: number, dx: number, dy: number, text: string): Label => words(polar([0, 0], r, angle), text, 'label', { shift: [dx, dy], clear: true, anchor: dx < 0 ? 'end' : 'start' });
-		put(f.cutWaistRadius, DOWN + 0.015, 'centre front', false, [tip(f.waistRadius, DOWN, 10, 20, 'centre front'), tip(f.waistRadius, DOWN, 10, 20, 'front')]);
-		put(f.cutWaistRadius, side, 'side', false, [tip(f.cutWaistRadius, side, -8, -4, 'side'), tip(f.waistRadius, side, 8, 18, 'side')]);
-		put(f.cutHemRadius, DOWN + 0.01, 'centre front', true, [tip(f.hemRadius, DOWN, 10, -12, 'centre front')]);
-		put(f.cutHemRadius, side, 'side', true, [tip(f.cutHemRadius, side, 8, 20, 'side'), tip(f.hemRadius, side, -6, -10, 'side')]);
+		put(f.cutWaistRadius, DOWN + 0.015, centre, false, [tip(f.waistRadius, DOWN, 10, 20, centre), tip(f.waistRadius, DOWN, 10, 20, one ? 'front' : 'centre')]);
+		if (one) put(f.cutWaistRadius, side, 'side', false, [tip(f.cutWaistRadius, side, -8, -4, 'side'), tip(f.waistRadius, side, 8, 18, 'side')]);
+		put(f.cutHemRadius, DOWN + 0.01, centre, true, [tip(f.hemRadius, DOWN, 10, -12, centre)]);
+		if (one) put(f.cutHemRadius, side, 'side', true, [tip(f.cutHemRadius, side, 8, 20, 'side'), tip(f.hemRadius, side, -6, -10, 'side')]);
 	}
 	const zipEnd = f.zipEndBelowSeam;
 	if (zipEnd !== undefined) {
@@ -179,7 +180,7 @@ export function notches(draft: Draft, unit: Unit): Drawing {
 		shapes.push({ ...place(0), or: [place(0.1 * f.skirtLength), place(0.2 * f.skirtLength)] });
 	}
 	return {
-		alt: `Notches across the cut line: centre front and side at waist and hem${zipEnd === undefined ? '' : `, and the zip end ${num(zipEnd, unit)} below the waist stitch line`}. Each is ${small(5, unit)} deep.`,
+		alt: `Notches across the cut line: ${one ? 'centre front and side' : 'the centre'} at waist and hem${zipEnd === undefined ? '' : `, and the zip end ${num(zipEnd, unit)} below the waist stitch line`}. Each is ${small(5, unit)} deep.`,
 		box: view.box, inkMargin: [30, 34, 28, 30], shapes: [...shapes, words([view.box.to[0], view.box.from[1]], `each ${small(5, unit)} deep`, 'small', { anchor: 'end', rank: 2, clear: true, shift: [24, 18] })]
 	};
 }
