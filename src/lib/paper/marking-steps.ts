@@ -32,7 +32,7 @@ export function markingSteps({ figures: f, skirt }: Draft, plan: MarkingPlan, un
 
 function cornerStep(plan: MarkingPlan, middle: string, seam: string, n: (mm: number) => string): string {
 	// A half circle on the fold: its back seam runs along the end of the cloth.
-	if (plan.folded && Math.abs(plan.half - Math.PI / 2) < 1e-9) return `Mark the corner on the fold, ${seam} in from the end of the cloth.`;
+	if (plan.folded && Math.abs(plan.half - Math.PI / 2) < 1e-9) return `Mark the corner on the fold, ${seam} from the end of the cloth.`;
 	if (plan.above > 0) return `Mark the corner on the ${middle}, ${n(plan.above)} or more from the end of the cloth. “Up” is the other way from the corner.`;
 	return `Mark the corner on the ${middle}. It may lie off the cloth, on the table.`;
 }
