@@ -89,7 +89,7 @@ describe('the hand-out', () => {
 	});
 	it('says what is cut and walked in the learner’s unit, and where the corner lies', () => {
 		const half = all(handoutSheets(sampleDraft(), options)).join(' ');
-		expect(half).toContain('2.0 in from the end of the cloth');
+		expect(half).toContain('2.0 from the end of the cloth');
 		// Half of 740 mm on the fold.
 		expect(half).toContain('37.0 from fold to back');
 		// Three quarters on the fold reach back past the corner by R·sin 45° + the allowance's part of it (circle geometry).
