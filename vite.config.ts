@@ -2,9 +2,10 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { devDatabase } from './src/commands/dev-database.ts';
 import { devHatch } from './src/commands/dev-hatch.ts';
+import { lessonTexts } from './src/commands/lesson-texts.ts';
 
 export default defineConfig({
-	plugins: [sveltekit(), devDatabase(), devHatch()],
+	plugins: [lessonTexts(), sveltekit(), devDatabase(), devHatch()],
 	// Only a page's styles are asked for ahead of its scripts when one walks from page to page: the list of every script of
 	// every page would weigh on each first load. What a page itself needs first, its document already names.
 	build: { modulePreload: { resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css')) } },

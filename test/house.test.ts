@@ -15,7 +15,7 @@ const table: Readonly<Record<string, { readonly rooms: readonly string[]; readon
 	lesson: { rooms: ['cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^markdown-it($|\/lib\/)/] },
 	paper: { rooms: ['lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [] },
 	server: { rooms: ['paper', 'lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/./] },
-	ui: { rooms: ['paper', 'lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^svelte($|\/)/, /^qrcode($|\/)/, /^@fontsource/, /^\$app\//, /^@sveltejs\/kit$/] }
+	ui: { rooms: ['paper', 'lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^svelte($|\/)/, /^qrcode($|\/)/, /^@fontsource/, /^virtual:lesson-texts$/, /^\$app\//, /^@sveltejs\/kit$/] }
 };
 /** What class may use of drafting: types, readings, and the way issues are told. */
 const classMayUse = ['body.ts', 'result.ts', 'reading.ts'];
