@@ -1,7 +1,7 @@
 // A question made ready: every way each piece may lie, and which of them make up a whole layout.
 import { area, bounds } from '../drafting/geometry/measure.ts';
 import type { Outline } from '../drafting/geometry/outline.ts';
-import type { ClothPiece, Question } from './cloth.ts';
+import type { ClothPiece, Place, Question } from './cloth.ts';
 import { sum } from './no-fit.ts';
 import { imprint, upperHalf } from './half.ts';
 import { perMm, polygonOf, type Contour, type Polygon } from './polygon.ts';
@@ -43,7 +43,9 @@ export interface Kind {
 }
 
 export interface Problem {
+	/** Of the cloth as it lies: half of it when it is folded. */
 	readonly width: number;
+	readonly folded: boolean;
 	/** Null on a bolt. */
 	readonly length: number | null;
 	readonly unusable: Question['cloth']['unusable'];
@@ -87,9 +89,17 @@ export function prepare({ cloth, pieces, gap }: Question): Problem {
 	const kinds = groups.toSorted((a, b) => sizeOf(b) - sizeOf(a)).map(({ copies, lies: own }) => ({ copies, choices: choicesOf(own.map((id) => lies[id]!), copies.length) }));
 	const least = (kind: Kind): number => Math.min(...kind.choices.map((choice) => choice.reduce((total, id) => total + lies[id]!.area, 0)));
 	return {
-		width: cloth.folded ? cloth.width / 2 : cloth.width, length: cloth.length, unusable: cloth.unusable, lies, kinds,
+		width: cloth.folded ? cloth.width / 2 : cloth.width, folded: cloth.folded, length: cloth.length,
+		unusable: cloth.folded ? cloth.unusable.map((place) => foldedPlace(place, cloth.width / 2)) : cloth.unusable, lies, kinds,
 		area: kinds.reduce((total, kind) => total + least(kind), 0)
 	};
+}
+
+/** A place of the open cloth, on the cloth folded along its middle: it can't be used in either layer. */
+function foldedPlace({ x, y, length, width }: Place, fold: number): Place {
+	const [a, b] = [y - fold, y + width - fold];
+	const least = a * b < 0 ? 0 : Math.min(Math.abs(a), Math.abs(b));
+	return { x, y: least, length, width: Math.max(Math.abs(a), Math.abs(b)) - least };
 }
 
 /** Each different way once: a rectangle turned by half lies as it did. */

@@ -4,7 +4,12 @@ import type { Fineness, Lie, Problem } from './problem.ts';
 import { opposite, quarterTurned, regionOf, type Region } from './region.ts';
 import { perMm, type Contour } from './polygon.ts';
 
+/** What an edge of a new region costs, in edges looked at (measured). */
+const making = 4000;
+
 export class Regions {
+	/** Work done so far, in edges looked at: the same for the same input on every machine, as time is not. */
+	work = 0;
 	private readonly made = new Map<string, Region>();
 	private readonly unusable: readonly Contour[];
 
@@ -24,7 +29,9 @@ export class Regions {
 			const level = quarters > 0 ? this.turnedBy(first, -quarters) : undefined;
 			const other = quarters > 0 ? this.turnedBy(second, -quarters) : undefined;
 			if (level !== undefined && other !== undefined) return quarterTurned(this.between(level, other, fineness), quarters);
-			return regionOf(noFit(first.spaced[fineness], second.spaced[fineness]));
+			const region = regionOf(noFit(first.spaced[fineness], second.spaced[fineness]));
+			this.work += making * region.ax.length;
+			return region;
 		});
 	}
 

@@ -5,7 +5,7 @@
 // (shortest paths between differences: school graph theory). What is left of a box is halved until nothing is left anywhere,
 // which proves that there is no layout, or until a layout shows itself. The regions are of inner polygons, so that no true
 // layout is ever ruled out; a layout counts only when the outer ones agree.
-import { box, forbidden, free, inside, shrink, type Region } from './region.ts';
+import { box, depth, forbidden, free, shrink, type Region } from './region.ts';
 import type { Problem } from './problem.ts';
 import type { Regions } from './regions.ts';
 
@@ -31,6 +31,8 @@ interface Node {
 
 /** mm: a box no larger than this is not halved again. */
 const smallest = 0.05;
+/** mm: pieces that overlap by less are taken to touch. */
+export const touching = 0.004;
 
 export class Search {
 	/** Nodes looked at. */
@@ -45,8 +47,8 @@ export class Search {
 
 	constructor(
 		problem: Problem,
-		regions: Regions,
-		private readonly cast: readonly number[],
+		private readonly regions: Regions,
+		readonly cast: readonly number[],
 		length: number,
 		private readonly mend: (places: Places) => Places | null
 	) {
@@ -73,6 +75,8 @@ export class Search {
 			root.y[k + 1] = lie.on === 'fold' ? 0 : problem.width - lie.y1;
 			root.y[(k + 1) * m] = lie.y0;
 		});
+		// The whole layout mirrored across the cloth is a layout too: of the two, the one whose first piece lies in the lower half.
+		if (symmetric(problem) && lies.every(({ id, mirror }) => mirror === id)) root.y[1] = (problem.width - lies[0]!.y0 - lies[0]!.y1) / 2;
 		// Alike, so either may be called the first along the cloth.
 		for (let k = 1; k < cast.length; k++) if (cast[k] === cast[k - 1]) root.x[(k + 1) * m + k] = 0;
 		for (const d of [root.x, root.y]) if (!this.close(d)) return;
@@ -170,6 +174,7 @@ export class Search {
 	private shrunk(regions: readonly Region[]): 0 | 1 | 2 {
 		let state: 0 | 1 | 2 = free;
 		for (const region of regions) {
+			this.regions.work += region.ax.length;
 			const one = shrink(region);
 			if (one === forbidden || box.x0 > box.x1 || box.y0 > box.y1) return forbidden;
 			if (one > state) state = one;
@@ -266,11 +271,14 @@ export class Search {
 		for (const { i, j, outer } of this.pairs) {
 			const dx = x[j - 1]! - (i > 0 ? x[i - 1]! : 0);
 			const dy = y[j - 1]! - (i > 0 ? y[i - 1]! : 0);
-			for (const region of outer) if (inside(region, dx, dy)) return false;
+			for (const region of outer) if (depth(region, dx, dy) > touching) return false;
 		}
 		return true;
 	}
 }
+
+/** May a layout be turned by half, or mirrored across the cloth, where its pieces may? */
+export const symmetric = ({ folded, unusable }: Problem): boolean => !folded && unusable.length === 0;
 
 /** So that a box without width still counts its height. */
 const size = (wide: number, high: number): number => (wide + 0.5) * (high + 0.5);

@@ -1,0 +1,47 @@
+// What comes of a question: a layout, how good it is, and what is proved about it.
+import type { Placement } from './cloth.ts';
+import type { Problem } from './problem.ts';
+import type { Found } from './prover.ts';
+
+export interface Answer {
+	/** Null while neither a layout nor its impossibility is known. */
+	readonly fits: boolean | null;
+	/** Of the layout, mm; null without one. */
+	readonly length: number | null;
+	/** The radius asked for, mm; null where none was. */
+	readonly outer: number | null;
+	/** No layout is shorter; or no radius is greater. Millimetres. */
+	readonly bound: number;
+	/** The bound is within 1 mm of what was found, or nothing fits and that is certain. */
+	readonly proved: boolean;
+	/** By how many percent of the least possible the layout may be longer than it; of the outer radius, how many percent short. */
+	readonly above: number | null;
+	readonly placements: readonly Placement[];
+	/** The clock, not the count of work, ended it: another run may give another answer. */
+	readonly cutShort: boolean;
+}
+
+/** mm within which a layout counts as proved. */
+export const within = 1;
+
+export function placementsOf({ lies, kinds }: Problem, { cast, places }: Found): readonly Placement[] {
+	const placements: Placement[] = [];
+	let k = 0;
+	for (const { copies } of kinds) {
+		for (let next = 0; next < copies.length; k++) {
+			const lie = lies[cast[k]!]!;
+			const at = { turn: lie.turn, x: places.x[k]!, y: places.y[k]! + lie.lift };
+			const lay = (on: Placement['on']): void => {
+				const copy = copies[next++];
+				if (copy) placements.push({ ...copy, ...at, ...(on && { on }) });
+			};
+			if (lie.on === 'open') lay(undefined);
+			else if (lie.on === 'fold') lay('fold');
+			else {
+				lay('upper');
+				lay('lower');
+			}
+		}
+	}
+	return placements;
+}

@@ -1,0 +1,86 @@
+// The shortest layout of a question, better and better, with what is proved so far.
+import { placementsOf, within, type Answer } from './answer.ts';
+import { Improver } from './improve.ts';
+import type { Problem } from './problem.ts';
+import { Prover } from './prover.ts';
+import { Regions } from './regions.ts';
+import { Limit } from './limit.ts';
+
+export function* shortest(problem: Problem, limit: Limit, seed: number): Generator<Answer, Answer> {
+	const regions = new Regions(problem);
+	limit.of(regions);
+	const most = problem.length ?? longest(problem);
+	const improver = new Improver(problem, regions, seed, most);
+	/** No layout is shorter than this. */
+	let bound = leastLength(problem);
+	let impossible = false;
+	const answer = (): Answer => answerOf(problem, improver, bound, impossible, limit);
+	const improve = (share: number): void => {
+		const stop = limit.part(share);
+		while (!stop()) improver.attempt();
+	};
+	const pieces = problem.kinds.reduce((count, { copies }) => count + copies.length, 0);
+	improve(pieces <= 5 ? 0.01 : 0.05);
+	yield answer();
+	if (pieces > 5) improve(0.2);
+	yield answer();
+	// To within 1 mm of the best; each better layout on the way sets the next aim.
+	for (let aim = 0.5; !limit.over() && !impossible; ) {
+		const target = improver.best ? improver.best.length - within : most;
+		if (target <= bound) break;
+		const prover = new Prover(problem, regions, target);
+		const stop = limit.part(aim);
+		let result = prover.run(stop);
+		if (result === 'none') {
+			bound = Math.max(bound, target);
+			impossible = !improver.best;
+			break;
+		}
+		if (result !== 'open') improver.take(result);
+		else {
+			bound = yield* raised(problem, regions, limit, improver, bound, answer);
+			break;
+		}
+		yield answer();
+	}
+	return answer();
+}
+
+/** Without a proof to 1 mm: the greatest length that still can be ruled out, nearer and nearer; and better layouts, in turn. */
+function* raised(problem: Problem, regions: Regions, limit: Limit, improver: Improver, from: number, answer: () => Answer): Generator<Answer, number> {
+	let bound = from;
+	for (let part = 0.5; !limit.over(); ) {
+		const stop = limit.part(0.15);
+		while (!stop()) improver.attempt();
+		const best = improver.best?.length ?? problem.length ?? longest(problem);
+		if (best - bound <= within) break;
+		const target = bound + (best - within - bound) * part;
+		const result = new Prover(problem, regions, target).run(limit.part(0.3));
+		if (result === 'none') {
+			bound = target;
+			part = Math.min(1, part * 1.5);
+		} else if (result === 'open') part /= 2;
+		else improver.take(result);
+		yield answer();
+	}
+	return bound;
+}
+
+/** Every piece behind the last: longer no layout needs to be. */
+function longest({ kinds, lies }: Problem): number {
+	return kinds.reduce((total, { copies, choices }) => total + copies.length * Math.max(...choices[0]!.map((id) => lies[id]!.x1 - lies[id]!.x0)), 0);
+}
+
+/** By area, and by the longest piece as it lies shortest. */
+function leastLength({ area, width, kinds, lies }: Problem): number {
+	const longestPiece = Math.max(...kinds.map(({ choices }) => Math.min(...choices.flat().map((id) => lies[id]!.x1 - lies[id]!.x0))));
+	return Math.max(area / width, longestPiece);
+}
+
+function answerOf(problem: Problem, { best }: Improver, bound: number, impossible: boolean, limit: Limit): Answer {
+	return {
+		fits: best ? true : impossible ? false : null, length: best?.length ?? null, outer: null, bound,
+		proved: best ? best.length - bound <= within + 1e-6 : impossible, above: best ? Math.max(0, (best.length / bound - 1) * 100) : null,
+		placements: best ? placementsOf(problem, best) : [], cutShort: limit.late
+	};
+}
