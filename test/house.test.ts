@@ -10,7 +10,7 @@ const lib = resolve('src/lib');
 const table: Readonly<Record<string, { readonly rooms: readonly string[]; readonly packages: readonly RegExp[] }>> = {
 	'drafting/geometry': { rooms: [], packages: [] },
 	drafting: { rooms: ['drafting/geometry'], packages: [] },
-	cloth: { rooms: ['drafting', 'drafting/geometry'], packages: [] },
+	cloth: { rooms: ['drafting', 'drafting/geometry'], packages: [/^clipper-lib$/] },
 	class: { rooms: ['drafting'], packages: [/^valibot$/] },
 	lesson: { rooms: ['cloth', 'drafting', 'drafting/geometry', 'class'], packages: [/^markdown-it($|\/lib\/)/] },
 	paper: { rooms: ['lesson', 'cloth', 'drafting', 'drafting/geometry', 'class'], packages: [] },

@@ -45,3 +45,13 @@ export function placementsOf({ lies, kinds }: Problem, { cast, places }: Found):
 	}
 	return placements;
 }
+
+/** For the command: cm and degrees, to a tenth of a micrometre, which no layout's check can tell from none. */
+export function printAnswer(answer: Answer, seconds: number): Readonly<Record<string, unknown>> {
+	const cm = (mm: number | null): number | null => (mm === null ? null : Math.round(mm * 1e4) / 1e5 + 0);
+	return {
+		fits: answer.fits, length: cm(answer.length), outer: cm(answer.outer), bound: cm(answer.bound), proved: answer.proved,
+		above: answer.above === null ? null : Math.round(answer.above * 1000) / 1000, seconds: Math.round(seconds * 1000) / 1000, cutShort: answer.cutShort,
+		placements: answer.placements.map(({ turn, x, y, ...rest }) => ({ ...rest, turn: Math.round((turn * 180e9) / Math.PI) / 1e9 + 0, x: cm(x), y: cm(y) }))
+	};
+}

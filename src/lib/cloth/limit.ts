@@ -10,6 +10,7 @@ export class Limit {
 	late = false;
 	private readonly end: number;
 	private counted: Regions[] = [];
+	private past = 0;
 	private asked = 0;
 
 	constructor(private readonly seconds: number, private readonly now: () => number) {
@@ -20,8 +21,14 @@ export class Limit {
 		this.counted.push(regions);
 	}
 
+	/** What it did counts on, though it is let go. */
+	done(regions: Regions): void {
+		this.counted = this.counted.filter((one) => one !== regions);
+		this.past += regions.work;
+	}
+
 	private get work(): number {
-		return this.counted.reduce((total, { work }) => total + work, 0);
+		return this.counted.reduce((total, { work }) => total + work, this.past);
 	}
 
 	over(): boolean {

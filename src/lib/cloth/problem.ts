@@ -1,7 +1,7 @@
 // A question made ready: every way each piece may lie, and which of them make up a whole layout.
 import { area, bounds } from '../drafting/geometry/measure.ts';
 import type { Outline } from '../drafting/geometry/outline.ts';
-import type { ClothPiece, Place, Question } from './cloth.ts';
+import type { Cloth, ClothPiece, Place, Question } from './cloth.ts';
 import { sum } from './no-fit.ts';
 import { imprint, upperHalf } from './half.ts';
 import { perMm, polygonOf, type Contour, type Polygon } from './polygon.ts';
@@ -62,7 +62,7 @@ interface Group {
 	readonly lies: readonly number[];
 }
 
-interface Laid {
+export interface Laid {
 	readonly turn: number;
 	readonly outline: Outline;
 	readonly on: Lie['on'];
@@ -70,22 +70,23 @@ interface Laid {
 	readonly imprint: string;
 }
 
-export function prepare({ cloth, pieces, gap }: Question): Problem {
+/** `sizes`: without polygons, for what only asks how large the pieces are. */
+export function prepare({ cloth, pieces, gap }: Question, only?: 'sizes'): Problem {
 	const lies: Lie[] = [];
 	const groups: Group[] = [];
 	for (const piece of pieces) {
-		const laid = waysToLie(piece, cloth.folded);
+		const laid = waysToLie(piece, cloth.folded).filter(({ outline }) => fitsAlone(outline, cloth));
 		const key = laid.map(({ imprint: own, on }) => on + own).toSorted().join('|');
 		const copies = Array.from({ length: piece.count }, (_, i) => ({ name: piece.name, copy: i + 1 }));
 		const held = groups.find((group) => group.key === key);
 		if (held) held.copies.push(...copies);
 		else {
-			const own = liesOf(laid, lies.length, groups.length, gap);
+			const own = liesOf(laid, lies.length, groups.length, gap, only);
 			lies.push(...own);
 			groups.push({ key, copies, lies: own.map(({ id }) => id) });
 		}
 	}
-	const sizeOf = ({ lies: own }: Group): number => lies[own[0]!]!.area;
+	const sizeOf = ({ lies: own }: Group): number => (own[0] === undefined ? Infinity : lies[own[0]]!.area);
 	const kinds = groups.toSorted((a, b) => sizeOf(b) - sizeOf(a)).map(({ copies, lies: own }) => ({ copies, choices: choicesOf(own.map((id) => lies[id]!), copies.length) }));
 	const least = (kind: Kind): number => Math.min(...kind.choices.map((choice) => choice.reduce((total, id) => total + lies[id]!.area, 0)));
 	return {
@@ -93,6 +94,11 @@ export function prepare({ cloth, pieces, gap }: Question): Problem {
 		unusable: cloth.folded ? cloth.unusable.map((place) => foldedPlace(place, cloth.width / 2)) : cloth.unusable, lies, kinds,
 		area: kinds.reduce((total, kind) => total + least(kind), 0)
 	};
+}
+
+function fitsAlone(outline: Outline, { width, length, folded }: Cloth): boolean {
+	const { from, to } = bounds(outline);
+	return to[1] - from[1] <= (folded ? width / 2 : width) + 1e-6 && to[0] - from[0] <= (length ?? Infinity) + 1e-6;
 }
 
 /** A place of the open cloth, on the cloth folded along its middle: it can't be used in either layer. */
@@ -103,7 +109,7 @@ function foldedPlace({ x, y, length, width }: Place, fold: number): Place {
 }
 
 /** Each different way once: a rectangle turned by half lies as it did. */
-function waysToLie(piece: ClothPiece, folded: boolean): readonly Laid[] {
+export function waysToLie(piece: ClothPiece, folded: boolean): readonly Laid[] {
 	const whole = outlineOf(piece.shape, piece.half);
 	const laid = piece.turns.flatMap((turn): readonly Omit<Laid, 'imprint'>[] => {
 		const outline = turned(whole, turn);
@@ -116,11 +122,12 @@ function waysToLie(piece: ClothPiece, folded: boolean): readonly Laid[] {
 	return laid.filter((one, i) => laid.findIndex((other) => other.on === one.on && other.imprint === one.imprint) === i);
 }
 
-function liesOf(laid: readonly Laid[], first: number, shape: number, gap: number): readonly Lie[] {
+function liesOf(laid: readonly Laid[], first: number, shape: number, gap: number, only?: 'sizes'): readonly Lie[] {
 	return laid.map(({ turn, outline, on, lift }, i) => {
 		const { from, to } = bounds(outline);
-		const bare = { inner: [polygonOf(outline, 'inner', sagitta.inner)], outer: [polygonOf(outline, 'outer', sagitta.outer)], coarse: [polygonOf(outline, 'outer', sagitta.coarse)] };
-		const room = (fineness: Fineness): Polygon => (gap > 0 ? sum(bare[fineness], [disc(gap / 2, fineness)]) : bare[fineness]);
+		const polygon = (side: 'inner' | 'outer', fineness: Fineness): Polygon => (only ? [] : [polygonOf(outline, side, sagitta[fineness])]);
+		const bare = { inner: polygon('inner', 'inner'), outer: polygon('outer', 'outer'), coarse: polygon('outer', 'coarse') };
+		const room = (fineness: Fineness): Polygon => (gap > 0 && !only ? sum(bare[fineness], [disc(gap / 2, fineness)]) : bare[fineness]);
 		const alike = (other: Outline): number => {
 			const found = laid.findIndex((one) => one.on === on && one.imprint === imprint(other));
 			return found < 0 ? -1 : first + found;

@@ -56,6 +56,13 @@ export class Fields {
 		return word ?? this.say(name, 'not-one-of', allowed, value);
 	}
 
+	/** Some text of a person's own, such as a name. */
+	text(name: string, most: number): string | undefined {
+		const value = this.take(name);
+		if (value === undefined) return this.say(name, 'field-missing', 'text', undefined);
+		return typeof value === 'string' && value.length > 0 && value.length <= most ? value : this.say(name, 'not-one-of', `text of up to ${most} characters`, value);
+	}
+
 	/** Plain numbers in a list, up to 20; undefined when it is left out or null. */
 	list(name: string): readonly number[] | 'refused' | undefined {
 		const value = this.take(name);
@@ -65,6 +72,19 @@ export class Fields {
 			return 'refused';
 		}
 		return value;
+	}
+
+	/** Whatever the list holds, to be read one by one; null when it is left out, undefined when it is no list. */
+	items(name: string): readonly unknown[] | null | undefined {
+		const value = this.take(name);
+		if (value === undefined) return null;
+		return Array.isArray(value) ? value : this.say(name, 'not-a-list', 'a list', value);
+	}
+
+	yes(name: string, usual: boolean): boolean | undefined {
+		const value = this.take(name);
+		if (value === undefined) return usual;
+		return typeof value === 'boolean' ? value : this.say(name, 'not-one-of', [true, false], value);
 	}
 
 	/** A plain number, no length: a share. Null may be said where it is usual. */
