@@ -12,15 +12,20 @@ import { shortest } from './shortest.ts';
 export function* layOut(question: Question, now: () => number, seed = 1): Generator<Answer, Answer> {
 	const limit = new Limit(question.seconds, now);
 	const steps = question.find === 'outer' ? longest(question, limit, seed) : shortest(prepare(question), limit, seed);
-	let step = steps.next();
-	for (; !step.done; step = steps.next()) yield checked(question, step.value);
-	return checked(question, step.value);
+	let last: Answer | null = null;
+	for (;;) {
+		const { done, value } = steps.next();
+		// The same layout with a better bound needs no other look.
+		if (last?.length !== value.length || last?.outer !== value.outer) check(question, value);
+		last = value;
+		if (done) return value;
+		yield value;
+	}
 }
 
-function checked(question: Question, answer: Answer): Answer {
-	if (answer.length === null) return answer;
+function check(question: Question, answer: Answer): void {
+	if (answer.length === null) return;
 	const asked = answer.outer === null ? question : withOuter(question, answer.outer);
 	const wrongs = wrongsOf(asked, answer.length, answer.placements);
 	if (wrongs.length > 0) throw new Error(`a layout that isn't one: ${JSON.stringify(wrongs.slice(0, 5))}`);
-	return answer;
 }

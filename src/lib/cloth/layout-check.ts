@@ -135,12 +135,9 @@ function overlap(a: Part, b: Part): number {
 /** Along a's edges, cut where b's cross them: a stretch between two cuts lies in b whole or not at all. */
 function deepest(a: Part, b: Part): number {
 	let worst = 0;
-	const { points } = a;
-	points.forEach((to, i) => {
-		const from = points[(i + points.length - 1) % points.length]!;
-		const edge: Box = { x0: Math.min(from[0], to[0]), y0: Math.min(from[1], to[1]), x1: Math.max(from[0], to[0]), y1: Math.max(from[1], to[1]) };
-		if (!boxesMeet(edge, b.box, 0)) return;
-		const cuts = [0, ...cutsAlong(from, to, edge, b.points), 1].sort((p, q) => p - q);
+	const others = edgesNear(b.points, a.box);
+	edgesNear(a.points, b.box).forEach(([from, to]) => {
+		const cuts = [0, ...cutsAlong(from, to, others), 1].sort((p, q) => p - q);
 		const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
 		for (let k = 1; k < cuts.length; k++) {
 			const [start, end] = [cuts[k - 1]!, cuts[k]!];
@@ -159,13 +156,19 @@ function deepest(a: Part, b: Part): number {
 	return worst;
 }
 
-function cutsAlong(from: Point, to: Point, edge: Box, others: readonly Point[]): readonly number[] {
+type Stroke = readonly [from: Point, to: Point];
+
+function edgesNear(points: readonly Point[], { x0, y0, x1, y1 }: Box): readonly Stroke[] {
+	return points.map((to, i): Stroke => [points[(i + points.length - 1) % points.length]!, to]).filter(([[px, py], [qx, qy]]) =>
+		(px > x0 || qx > x0) && (px < x1 || qx < x1) && (py > y0 || qy > y0) && (py < y1 || qy < y1));
+}
+
+function cutsAlong(from: Point, to: Point, others: readonly Stroke[]): readonly number[] {
 	const cuts: number[] = [];
 	const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-	for (let j = 0, before = others.length - 1; j < others.length; before = j++) {
-		const [px, py] = others[before]!;
-		const [qx, qy] = others[j]!;
-		if ((px < edge.x0 && qx < edge.x0) || (px > edge.x1 && qx > edge.x1) || (py < edge.y0 && qy < edge.y0) || (py > edge.y1 && qy > edge.y1)) continue;
+	const [x0, y0, x1, y1] = [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])];
+	for (const [[px, py], [qx, qy]] of others) {
+		if ((px < x0 && qx < x0) || (px > x1 && qx > x1) || (py < y0 && qy < y0) || (py > y1 && qy > y1)) continue;
 		const turn = dx * (qy - py) - dy * (qx - px);
 		if (Math.abs(turn) < 1e-12) continue;
 		const along = ((px - from[0]) * (qy - py) - (py - from[1]) * (qx - px)) / turn;
@@ -198,7 +201,15 @@ function levels(points: readonly Point[], y: number): readonly number[] {
 }
 
 /** Inside, by how often a ray to the right leaves. */
-const holds = (points: readonly Point[], x: number, y: number): boolean => levels(points, y).filter((at) => at > x).length % 2 === 1;
+function holds(points: readonly Point[], x: number, y: number): boolean {
+	let odd = false;
+	for (let i = 0, before = points.length - 1; i < points.length; before = i++) {
+		const [px, py] = points[before]!;
+		const [qx, qy] = points[i]!;
+		if (py < y !== qy < y && px + ((qx - px) * (y - py)) / (qy - py) > x) odd = !odd;
+	}
+	return odd;
+}
 
 function toEdge(points: readonly Point[], x: number, y: number): number {
 	let least = Infinity;

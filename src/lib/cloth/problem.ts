@@ -21,7 +21,10 @@ export interface Lie {
 	readonly shape: number;
 	/** Where the drawing's own origin lies, across, when this lie's is at 0: a whole piece with its middle on the fold. */
 	readonly lift: number;
-	/** How far it reaches from its own origin, true arcs. On the fold its y is 0. */
+	/**
+	 * How far it reaches from its own origin, true arcs. On the fold its y is 0; through both layers its y0 keeps half the gap
+	 * from the fold, because across the fold lies its other copy.
+	 */
 	readonly x0: number;
 	readonly y0: number;
 	readonly x1: number;
@@ -133,7 +136,7 @@ function liesOf(laid: readonly Laid[], first: number, shape: number, gap: number
 			return found < 0 ? -1 : first + found;
 		};
 		return {
-			id: first + i, turn, on, shape, lift, x0: from[0], y0: from[1], x1: to[0], y1: to[1], area: area(outline), bare,
+			id: first + i, turn, on, shape, lift, x0: from[0], y0: on === 'layers' ? from[1] - gap / 2 : from[1], x1: to[0], y1: to[1], area: area(outline), bare,
 			spaced: { inner: room('inner'), outer: room('outer'), coarse: room('coarse') },
 			half: alike(turned(outline, Math.PI)), mirror: alike(mirrored(outline))
 		};
