@@ -3,11 +3,13 @@
 import { printAnswer } from '../lib/cloth/answer.ts';
 import { layOut } from '../lib/cloth/lay-out.ts';
 import { checkQuestion } from '../lib/cloth/question.ts';
-import { jsonNamed } from './json-file.ts';
+import { refuse } from '../lib/drafting/result.ts';
+import { readJsonFile } from './json-file.ts';
 
 // A reader that has seen enough closes the pipe; that is no mistake.
 process.stdout.on('error', () => process.exit(0));
-const json = await jsonNamed(process.argv.slice(2));
+const names = process.argv.slice(2);
+const json = names.length > 1 ? refuse({ code: 'one-file', path: '', expected: 'FILE or -', received: names.length }) : await readJsonFile(names[0]);
 const question = json.ok ? checkQuestion(json.value) : json;
 if (question.ok) {
 	const start = performance.now();
