@@ -52,8 +52,8 @@ test('A seam that doesn’t walk would be said too', () => {
 	reads(checkSentence({ code: 'band-to-waist', severity: 'stop', figures: { waistSeam: 500, band: 510, underlap: 30, cutLength: 600 }, waysOut: [] }, 'in'));
 });
 
-/** Every code that drafting and the draft command can give, as they are written in the source. */
-const written = [...['', 'band/'].flatMap((folder) => readdirSync(`src/lib/drafting/${folder}`).filter((name) => name.endsWith('.ts')).map((name) => `src/lib/drafting/${folder}${name}`)), 'src/commands/draft.ts', 'src/commands/json-file.ts']
+/** Every code that drafting and the draft and paper commands can give, as they are written in the source. */
+const written = [...['', 'band/'].flatMap((folder) => readdirSync(`src/lib/drafting/${folder}`).filter((name) => name.endsWith('.ts')).map((name) => `src/lib/drafting/${folder}${name}`)), 'src/commands/draft.ts', 'src/commands/json-file.ts', 'src/commands/paper.ts', 'src/commands/paper-options.ts']
 	.filter((name) => !name.endsWith('check.ts'))
 	.flatMap((name) => [...readFileSync(name, 'utf8').matchAll(/(?:code: |issue\(|deeper\(|this\.say\(name(?:\.slice\(0, 64\))?, |\? |: )'([a-z]+(?:-[a-z]+)+)'/g)].map(([, code]) => code!))
 	.filter((code) => !(questionCodes as readonly string[]).includes(code));
@@ -78,7 +78,7 @@ test('Issues as they come read as sentences, in both units', () => {
 		return draftSkirt({ waist }, { ...anyStyle(random, waist), length: 120 + 600 * random() });
 	}).flatMap((draft) => (draft.ok ? [] : draft.issues));
 	const lists = [[0.5], 'x'].flatMap((panelShares) => { const input = checkInput({ unit: 'cm', body: { waist: 74 }, skirt: { share: 0.5, length: 58, panels: 2, panelShares } }); return input.ok ? [] : input.issues; });
-	const all: readonly Issue[] = [...typed, ...inputs, ...refused, ...styled, ...lists, ...['as-made-flared', 'not-json', 'file-not-read', 'file-too-large', 'one-file'].map((code) => ({ code, path: '', expected: 1, received: 'x' }))];
+	const all: readonly Issue[] = [...typed, ...inputs, ...refused, ...styled, ...lists, ...['as-made-flared', 'not-json', 'file-not-read', 'file-too-large', 'one-file', 'unknown-option', 'option-missing', 'option-twice', 'not-a-choice', 'code-too-long', 'not-a-date', 'file-not-written'].map((code) => ({ code, path: '', expected: 1, received: 'x' }))];
 	for (const issue of all) for (const unit of ['cm', 'in'] as const) {
 		const sentence = issueSentence(issue, unit);
 		// The path of a field without a name may be shown in quotes.

@@ -27,3 +27,13 @@ export function sampleDraft(sample: Sample = {}): Draft {
 	if (!draft) throw new Error(`can't be cut: ${JSON.stringify(sample)}`);
 	return draft;
 }
+
+/** A full circle in one piece, pulled on over an elastic: its waist is a hole. */
+export function ringDraft(): Draft {
+	const drafted = draftSkirt({ waist: 720, hip: 980, waistToHip: 200 }, {
+		style: 'flared', share: 1, length: 550, waistEase: 300, hipEase: 20, panels: 1, band: { kind: 'elastic', depth: 35, underlap: 0, sits: 'above', elastic: 30 }, hem: 15,
+		hemFinish: 'narrow', zipAt: 'centreBack', zipSeries: 'cm', closure: 'none', panelShares: null, hemFacing: 50, lining: null, allowances: { waist: 15, seam: 15 }
+	});
+	if (!drafted.ok || !drafted.value.pieces[0]?.hole) throw new Error('no ring');
+	return drafted.value;
+}

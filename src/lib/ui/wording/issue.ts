@@ -41,7 +41,14 @@ export const issueSays: Readonly<Record<string, Says>> = {
 	'not-json': () => 'The text isn’t JSON. Check its commas, quotes and brackets.',
 	'file-not-read': ({ received }) => `The file couldn’t be read (${String(received)}). Check its name.`,
 	'file-too-large': ({ expected }) => `That is larger than any draft’s input. Up to ${String(expected)} bytes are read.`,
-	'one-file': () => 'Name one file, or - for standard input.'
+	'one-file': () => 'Name one file, or - for standard input.',
+	'unknown-option': (issue) => `There is no option --${issue.path}. There are: ${list(issue.expected)}.`,
+	'option-missing': (issue) => `The option --${issue.path} needs a value after it.`,
+	'option-twice': (issue) => `The option --${issue.path} is there twice. Give it once.`,
+	'not-a-choice': (issue) => `“${String(issue.received)}” is none of the choices for --${issue.path}. They are: ${list(issue.expected)}.`,
+	'code-too-long': (issue) => `The text of --${issue.path} is longer than its place on a sheet: ${String(issue.expected)} letters at most.`,
+	'not-a-date': (issue) => `“${String(issue.received)}” is no day. Write it as year-month-day, such as ${String(issue.expected)}.`,
+	'file-not-written': ({ received }) => `The file couldn’t be written (${String(received)}). Check its folder.`
 };
 
 /** A code from another room has its words there; one without words is our own mistake, and is shown by its name. */
