@@ -1,9 +1,9 @@
 // Secrets at rest are SHA-256 digests; secrets themselves are drawn here.
-import { createHash, randomBytes } from 'node:crypto';
+import { hash, randomBytes } from 'node:crypto';
 import { ENGINE } from '../drafting/draft.ts';
 import type { AnyDraft } from '../drafting/style.ts';
 
-export const sha256 = (text: string): Buffer => createHash('sha256').update(text, 'utf8').digest();
+export const sha256 = (text: string): Buffer => hash('sha256', text, 'buffer');
 
 // No i, l, o or u: what can be misread, and most accidental words, are left out.
 const letters = '0123456789abcdefghjkmnpqrstvwxyz';
