@@ -1,9 +1,11 @@
 // The calculators that stand in a lesson's text: which lengths each asks for, and the sums it shows. Millimetres.
 import { sweepAngle, waistRadius } from '../drafting/sweep.ts';
 import { openingBelow } from '../drafting/opening.ts';
+import type { Unit } from '../class/event.ts';
 import type { CalculatorOf } from './component.ts';
 import type { FigureName } from './figure.ts';
-import { sweepNumber, type Token, type Working } from './working.ts';
+import { number, of, step, sweep, type Recipe } from './recipe.ts';
+import { workings, type Working } from './working.ts';
 
 export interface CalculatorField {
 	readonly name: string;
@@ -26,12 +28,18 @@ export interface Calculator {
 	readonly fields: readonly CalculatorField[];
 	readonly asksShare: boolean;
 	readonly asksFinish: boolean;
-	readonly lines: (values: Values) => readonly Line[];
+	readonly lines: (values: Values, unit: Unit) => readonly Line[];
 }
 
-const length = (mm: number, is: string): Token => ({ mm, is });
-const sign = (sign: '+' | '−' | '×' | '÷'): Token => ({ sign });
-const number = (number: string): Token => ({ number });
+/** A sum with the figure itself. */
+type Sum = Recipe & { readonly mm: number };
+
+/** The sums in their order, each from the lengths that were typed and the sums before it. */
+function worked(lengths: Values['lengths'], sums: Readonly<Record<string, Sum>>, unit: Unit): readonly Working[] {
+	const book = { recipe: (name: string) => sums[name] ?? null, mm: (name: string) => lengths[name] };
+	const work = workings(book, unit);
+	return Object.keys(sums).flatMap((name) => work(name) ?? []);
+}
 
 export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 	sector: {
@@ -41,15 +49,15 @@ export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 			{ name: 'below', label: 'Length below the band', starts: 'skirtLength' }
 		],
 		asksShare: true, asksFinish: false,
-		lines: ({ lengths: { seam = 0, below = 0 }, share }) => {
+		lines: ({ lengths, share }, unit) => {
+			const { seam = 0, below = 0 } = lengths;
 			const theta = sweepAngle(share);
 			const radius = waistRadius(seam, theta);
-			const by = number(sweepNumber(share));
-			return [
-				{ of: 'waist radius', tokens: [length(seam, 'waist seam'), sign('÷'), by], mm: radius },
-				{ of: 'hem radius', tokens: [length(radius, 'waist radius'), sign('+'), length(below, 'length')], mm: radius + below },
-				{ of: 'round the hem', tokens: [length(radius + below, 'hem radius'), sign('×'), by], mm: theta * (radius + below) }
-			];
+			return worked(lengths, {
+				waistRadius: { of: 'waist radius', mm: radius, steps: [[of('seam', 'waist seam'), '÷', sweep(share)]], drawn: ['hemRadius'] },
+				hemRadius: { of: 'hem radius', mm: radius + below, steps: [[of('waistRadius', 'waist radius'), '+', of('below', 'length')]] },
+				hemSweep: { of: 'round the hem', mm: seam + theta * below, steps: [[of('below', 'length'), '×', sweep(share), '+', of('seam', 'waist seam')]] }
+			}, unit);
 		}
 	},
 	band: {
@@ -61,16 +69,14 @@ export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 			{ name: 'allowance', label: 'Allowance', starts: 'seamAllowance' }
 		],
 		asksShare: false, asksFinish: false,
-		lines: ({ lengths: { seam = 0, underlap = 0, depth = 0, allowance = 0 } }) => [
-			{
-				of: 'cut length', mm: seam + underlap + 2 * allowance,
-				tokens: [length(seam, 'waist seam'), sign('+'), length(underlap, 'underlap'), sign('+'), number('2'), sign('×'), length(allowance, 'allowance')]
-			},
-			{
-				of: 'cut depth', mm: 2 * depth + 2 * allowance,
-				tokens: [number('2'), sign('×'), length(depth, 'depth'), sign('+'), number('2'), sign('×'), length(allowance, 'allowance')]
-			}
-		]
+		lines: ({ lengths }, unit) => {
+			const { seam = 0, underlap = 0, depth = 0, allowance = 0 } = lengths;
+			const end = of('allowance', 'allowance');
+			return worked(lengths, {
+				cutLength: { of: 'cut length', mm: seam + underlap + 2 * allowance, steps: [[of('seam', 'waist seam'), '+', of('underlap', 'underlap'), '+', end, '+', end]] },
+				cutDepth: { of: 'cut depth', mm: 2 * depth + 2 * allowance, steps: [[of('depth', 'depth'), '+', end], [step(0), '×', number(2)]] }
+			}, unit);
+		}
 	},
 	opening: {
 		title: 'How long the opening must be',
@@ -79,9 +85,11 @@ export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 			{ name: 'hip', label: 'Hip with ease', starts: 'hipWithEase' }
 		],
 		asksShare: true, asksFinish: false,
-		lines: ({ lengths: { seam = 0, hip = 0 }, share }) => {
+		lines: ({ lengths, share }, unit) => {
+			const { seam = 0, hip = 0 } = lengths;
 			const mm = openingBelow(seam, sweepAngle(share), hip);
-			return [mm > 0 ? { of: 'opening below the waist line, at the least', tokens: [], mm } : { of: 'opening', words: 'none needed: the waist seam goes over the hip' }];
+			if (mm <= 0) return [{ of: 'opening', words: 'none needed: the waist seam goes over the hip' }];
+			return worked(lengths, { opening: { of: 'opening below the waist line, at the least', mm, steps: [] } }, unit);
 		}
 	},
 	hem: {
@@ -91,13 +99,16 @@ export const calculator: Readonly<Record<CalculatorOf, Calculator>> = {
 			{ name: 'hem', label: 'Hem allowance', starts: 'hemAllowance' }
 		],
 		asksShare: true, asksFinish: true,
-		lines: ({ lengths: { radius = 0, hem = 0 }, share, narrow }) => {
+		lines: ({ lengths, share, narrow }, unit) => {
+			const { radius = 0, hem = 0 } = lengths;
 			const theta = sweepAngle(share);
 			const surplus = narrow ? theta * hem : 2 * theta * hem;
 			const onto = theta * (radius - (narrow ? hem / 2 : hem));
-			const tokens = narrow ? [length(hem, 'hem allowance'), sign('×'), number(sweepNumber(share))]
-				: [number('2'), sign('×'), length(hem, 'hem allowance'), sign('×'), number(sweepNumber(share))];
-			return [{ of: 'to ease in, all round', tokens, mm: surplus }, { of: 'of the line it is sewn to', percent: (100 * surplus) / onto }];
+			const turns = narrow ? [] : ['×' as const, number(2)];
+			return [
+				...worked(lengths, { surplus: { of: 'to ease in, all round', mm: surplus, steps: [[of('hem', 'hem allowance'), ...turns, '×', sweep(share)]] } }, unit),
+				{ of: 'of the line it is sewn to', percent: (100 * surplus) / onto }
+			];
 		}
 	}
 };

@@ -2,13 +2,13 @@
 import type { Issue } from '../drafting/result.ts';
 import { calculators, components } from './component.ts';
 import { figureOf, figures } from './figure.ts';
+import { workingNames, workingOf } from './flared-working.ts';
 import { readMarkup } from './markup.ts';
 import { parsePart } from './part.ts';
 import { readLesson, type LessonFiles } from './lesson.ts';
 import { sampleDraft } from './sample.ts';
 import { terms } from './term.ts';
 import { tolerances } from './tolerance.ts';
-import { workingNames, workingOf } from './working.ts';
 
 /**
  * Every issue in one lesson folder's files, each at `file:line`. `drawings` are the names that can be drawn: paper
@@ -41,7 +41,7 @@ export function checkLesson(files: LessonFiles, drawings: readonly string[]): re
 		// What this skirt never has would say "not measured yet" for ever.
 		for (const { name, attributes: { of = '' }, line } of uses) {
 			const lacks = draft && ((name === 'Figure' && names.figure!.includes(of) && !Object.hasOwn(tolerances, of) && figureOf(of, draft) === undefined)
-				|| (name === 'Working' && workingNames.includes(of) && workingOf(of, draft) === null));
+				|| (name === 'Working' && workingNames.includes(of) && workingOf(of, draft, 'cm') === null));
 			if (lacks) issues.push({ code: 'not-of-this-skirt', path: `${file}:${line}`, received: of });
 		}
 		if (!part.ok) continue;

@@ -1,110 +1,136 @@
-// How a figure comes about, as data: lengths and words in order, the result last. The screen sets it as a sum.
+// How a figure comes about, as data that a person with a calculator can follow: every number as it is written, every
+// result as it is shown. A result that is used again is used as it was written, so the whole chain can be followed from
+// the readings to the ruler; where it would lead to another mark than the pattern's, the working says the finer number.
 import type { Unit } from '../class/event.ts';
-import type { Draft } from '../drafting/draft.ts';
-import { topStop } from '../drafting/opening.ts';
-import { figureOf } from './figure.ts';
+import type { Book, Item, Recipe } from './recipe.ts';
+import { calculate, leadsTo, writeFiner, writeKept } from './written.ts';
 
-/** A length in mm with what it is, a plain number, or a sign such as `+`. */
-export type Token = { readonly mm: number; readonly is: string } | { readonly number: string } | { readonly sign: '+' | '−' | '×' | '÷' };
+export interface Operand {
+	/** `23.89`, `÷`, `3.14`. */
+	readonly written: string;
+	/** What it is, for a length: `waist radius`. */
+	readonly is?: string;
+}
+export interface Step {
+	readonly operands: readonly Operand[];
+	readonly result: string;
+}
+export interface Input {
+	readonly name: string;
+	readonly is: string;
+	readonly mm: number;
+	readonly written: string;
+	/** Is it what a sum of its own came to? */
+	readonly worked: boolean;
+}
 
 export interface Working {
+	readonly name: string;
 	/** What is worked out: `waist radius`. */
 	readonly of: string;
-	readonly tokens: readonly Token[];
+	/** How, in words: `waist seam ÷ 3.14`. */
+	readonly formula: string;
+	readonly inputs: readonly Input[];
+	/** None where no sum gives it. */
+	readonly steps: readonly Step[];
+	/** Unrounded: what the pattern is drawn from. */
 	readonly mm: number;
+	/** The figure to more places, where the steps lead to another mark on the ruler. */
+	readonly finer: string | null;
+	/** The steps show that the figure is right: the last one doesn't come to it. */
+	readonly proof: boolean;
+	/** What the last step is held against. */
+	readonly meets?: { readonly is: string; readonly written: string };
+	/** The lengths it is taken from, the last one taken. mm */
+	readonly among?: readonly number[];
 }
 
-interface Recipe {
-	readonly of: string;
-	/** Null where this draft has it from no such sum; none at all for what no sum gives. */
-	readonly tokens: (length: (name: string, is: string) => Token, draft: Draft) => readonly Token[] | null;
-}
+/** Null where the book lacks one of the figures or comes by it in another way. */
+export const workIn = (book: Book, name: string, unit: Unit): Working | null => workings(book, unit)(name);
 
-const plus = { sign: '+' } as const;
-const minus = { sign: '−' } as const;
-const times = { sign: '×' } as const;
-const over = { sign: '÷' } as const;
-const number = (value: string) => ({ number: value });
+/** Every figure of a book, worked in one chain. */
+export function workings(book: Book, unit: Unit): (name: string) => Working | null {
+	/** Those worked with 3.1416: where 3.14 would lead to another mark on the ruler, for themselves or for what is drawn from them. */
+	const fine = new Set<string>();
+	const settled = new Set<string>();
+	const written = new Map<string, string | undefined>();
+	const figure = (name: string): number | undefined => book.recipe(name)?.mm ?? book.mm(name);
+	const right = (name: string): boolean => leadsTo(write(name) ?? '', figure(name) ?? NaN, unit);
 
-/** The whole sweep as a number to divide by: 3.14 for a half circle, 6.28 for a full one (two places: under 0.1 % out). */
-export const sweepNumber = (share: number): string => (2 * Math.PI * share).toFixed(2);
-
-const recipes: Readonly<Record<string, Recipe>> = {
-	waistSeamGirth: { of: 'waist seam', tokens: (l) => [l('waist', 'waist'), plus, l('waistEase', 'ease')] },
-	waistRadius: { of: 'waist radius', tokens: (l, { skirt }) => [l('waistSeamGirth', 'waist seam'), over, number(sweepNumber(skirt.share))] },
-	cutWaistRadius: { of: 'cut radius at the waist', tokens: (l) => [l('waistRadius', 'waist radius'), minus, l('waistAllowance', 'allowance')] },
-	skirtLength: { of: 'length below the band', tokens: (l) => [l('length', 'finished length'), minus, l('bandDepth', 'band')] },
-	hemRadius: { of: 'hem radius', tokens: (l) => [l('waistRadius', 'waist radius'), plus, l('skirtLength', 'length below the band')] },
-	cutHemRadius: { of: 'cut radius at the hem', tokens: (l) => [l('hemRadius', 'hem radius'), plus, l('hemAllowance', 'hem allowance')] },
-	hemSweep: { of: 'round the hem', tokens: (l, { skirt }) => [l('hemRadius', 'hem radius'), times, number(sweepNumber(skirt.share))] },
-	clothLength: { of: 'along the cloth', tokens: (l, { figures: f }) => (2 * f.cutHemRadius < f.bandCutLength ? [l('bandCutLength', 'band')] : [l('cutHemRadius', 'cut radius at the hem'), times, number('2')]) },
-	clothWidth: { of: 'across the cloth', tokens: (l) => [l('cutHemRadius', 'cut radius at the hem'), plus, l('seamAllowance', 'back allowance'), plus, l('bandCutDepth', 'band')] },
-	bandCutLength: {
-		of: 'band, cut length',
-		tokens: (l) => [l('waistSeamGirth', 'waist seam'), plus, l('underlap', 'underlap'), plus, number('2'), times, l('seamAllowance', 'end allowance')]
-	},
-	bandCutDepth: { of: 'band, cut depth', tokens: (l) => [number('2'), times, l('bandDepth', 'band'), plus, number('2'), times, l('waistAllowance', 'allowance')] },
-	// The least opening is a shortest path and the zip is the next in the shops: neither is a sum.
-	hipWithEase: { of: 'to go through the opening', tokens: (l) => [l('hip', 'hip'), plus, l('hipEase', 'ease')] },
-	openingBelowSeam: { of: 'least opening below the waist seam', tokens: (_, { figures }) => ((figures.openingBelowSeam ?? 0) > 0 ? [] : null) },
-	zipLength: { of: 'zip to buy', tokens: () => [] },
-	zipEndBelowSeam: {
-		of: 'zip end below the waist seam',
-		// Shortened to fit the skirt, it ends somewhere else.
-		tokens: (l, { figures: f }) => (f.zipLength !== undefined && f.zipEndBelowSeam !== undefined && Math.abs(f.zipLength + topStop - f.zipEndBelowSeam) < 1e-9 ? [l('zipLength', 'zip'), plus, l('topStop', 'top stop')] : null)
-	}
-};
-
-export const workingNames: readonly string[] = Object.keys(recipes);
-
-/** Null where the draft lacks one of the figures or comes by it in another way. */
-export function workingOf(name: string, draft: Draft): Working | null {
-	const recipe = recipes[name];
-	const mm = figureOf(name, draft);
-	if (!recipe || mm === undefined) return null;
-	const tokens = recipe.tokens((figure, is) => ({ mm: figureOf(figure, draft) ?? NaN, is }), draft);
-	return tokens === null || tokens.some((token) => 'mm' in token && Number.isNaN(token.mm)) ? null : { of: recipe.of, tokens, mm };
-}
-
-/** The sum as a person would work it on paper with these numbers: products and quotients first, then left to right. */
-export function workOut(tokens: readonly Token[], value: (token: Token) => number): number {
-	let total = 0;
-	let product = 0;
-	let sign = '+';
-	const settle = () => (total += product);
-	for (const token of tokens) {
-		if ('sign' in token) sign = token.sign;
-		else if (sign === '×') product *= value(token);
-		else if (sign === '÷') product /= value(token);
-		else {
-			settle();
-			product = sign === '−' ? -value(token) : value(token);
+	/** As it stands in a later sum: what its own came to, or the reading as kept. */
+	function write(name: string): string | undefined {
+		if (!written.has(name)) {
+			const mm = figure(name);
+			const recipe = isWorked(book, name) ? book.recipe(name) : null;
+			written.set(name, mm === undefined ? undefined : ((recipe && stepsOf(recipe, name))?.at(-1)?.result ?? writeKept(mm, unit)));
 		}
+		return written.get(name);
 	}
-	return settle();
+	function settle(name: string): void {
+		const recipe = book.recipe(name);
+		if (!recipe || settled.has(name)) return;
+		settled.add(name);
+		const items = recipe.steps.flat();
+		for (const item of items) if (typeof item !== 'string' && 'of' in item) settle(item.of);
+		if (!items.some((item) => typeof item !== 'string' && 'sweep' in item)) return;
+		written.clear();
+		if (![name, ...(recipe.drawn ?? [])].filter((one) => isWorked(book, one)).every(right)) fine.add(name);
+		written.clear();
+	}
+	/** Null where one of its figures isn't known. */
+	function stepsOf(recipe: Recipe, name: string): readonly Step[] | null {
+		const steps: Step[] = [];
+		for (const items of recipe.steps) {
+			const operands = items.map((item): Operand | null => {
+				if (typeof item === 'string') return { written: item };
+				if ('number' in item) return { written: item.number };
+				if ('sweep' in item) return { written: sweepNumber(item.sweep, fine.has(name)) };
+				if ('step' in item) return { written: steps[item.step]!.result };
+				const text = 'of' in item ? write(item.of) : writeKept(item.mm, unit);
+				return text === undefined ? null : { written: text, is: item.is };
+			});
+			if (!operands.every((operand) => operand !== null)) return null;
+			steps.push({ operands, result: calculate(operands.map((operand) => operand.written), unit) });
+		}
+		return steps;
+	}
+
+	return (name) => {
+		const recipe = book.recipe(name);
+		const mm = figure(name);
+		if (!recipe || mm === undefined) return null;
+		settle(name);
+		const steps = stepsOf(recipe, name);
+		const meets = recipe.meets && write(recipe.meets.of);
+		if (!steps || (recipe.meets && meets === undefined)) return null;
+		const used = new Map(recipe.steps.flat().flatMap((item) => (typeof item !== 'string' && 'of' in item ? [[item.of, item.is] as const] : [])));
+		const last = steps.at(-1)?.result;
+		return {
+			name, of: recipe.of, formula: recipe.says ?? say(recipe, fine.has(name)), steps, mm,
+			inputs: [...used].map(([name, is]) => ({ name, is, mm: figure(name)!, written: write(name)!, worked: isWorked(book, name) })),
+			proof: recipe.proof ?? false,
+			finer: last === undefined || recipe.proof || leadsTo(last, mm, unit) ? null : writeFiner(mm, unit),
+			...(recipe.meets && meets !== undefined && { meets: { is: recipe.meets.is, written: meets } }),
+			...(recipe.among && { among: recipe.among })
+		};
+	};
 }
 
-/** Decimals that a calculator shows: hundredths of an inch, millimetres as tenths of a centimetre. */
-const decimals = (mm: number, unit: Unit, places: number) => (unit === 'in' ? mm / 25.4 : mm / 10).toFixed(places);
-
-export interface WrittenWorking {
-	readonly tokens: readonly string[];
-	/** What a calculator makes of the sum as it is written, where the ruler then reads something else: 31.44 in is marked at 31 1/2. */
-	readonly comesTo: string | null;
+/** Does its last step give it? A reading has none, and a proof's gives something else. */
+function isWorked(book: Book, name: string): boolean {
+	const recipe = book.recipe(name);
+	return recipe !== null && recipe.steps.length > 0 && !recipe.proof;
 }
 
-/**
- * The sum in the reader's unit. Centimetres show one place, two where rounding to one would make the written sum come
- * out wrong; inches show two, since a sum in eighths would not add up either.
- */
-export function writeWorking({ tokens, mm }: Working, unit: Unit): WrittenWorking {
-	if (tokens.length === 0) return { tokens: [], comesTo: null };
-	const write = (places: number) => tokens.map((token) => ('mm' in token ? decimals(token.mm, unit, places) : 'number' in token ? token.number : token.sign));
-	const readBack = (written: readonly string[]) => workOut(tokens, (token) => Number(written[tokens.indexOf(token)]));
-	if (unit === 'cm') {
-		const written = write(1);
-		if (readBack(written).toFixed(1) === decimals(mm, unit, 1)) return { tokens: written, comesTo: null };
-	}
-	const written = write(2);
-	return { tokens: written, comesTo: readBack(written).toFixed(2) };
+/** 3.14 for a half circle, 6.28 for a full one: 0.05 % out, and 3.1416 where the ruler would show it. */
+const sweepNumber = (share: number, fine: boolean): string => (2 * Math.PI * share).toFixed(fine ? 4 : 2);
+
+/** The last step in its own names, those before it in brackets. */
+function say({ steps }: Recipe, fine: boolean): string {
+	const words = (items: readonly Item[]): string => items.map((item) =>
+		typeof item === 'string' ? item
+			: 'number' in item ? item.number
+				: 'sweep' in item ? sweepNumber(item.sweep, fine)
+					: 'step' in item ? `(${words(steps[item.step]!)})` : item.is).join(' ');
+	return words(steps.at(-1) ?? []);
 }

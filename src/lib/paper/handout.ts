@@ -2,7 +2,7 @@
 import type { Point } from '../drafting/geometry/point.ts';
 import type { Draft } from '../drafting/draft.ts';
 import type { StageList } from '../lesson/lesson.ts';
-import { workingOf, writeWorking } from '../lesson/working.ts';
+import { workingOf } from '../lesson/flared-working.ts';
 import { num, numUnit } from './diagrams/number.ts';
 import { sectorDiagram } from './diagrams/sector.ts';
 import { drawingItems, type Laid } from './drawing-items.ts';
@@ -231,11 +231,12 @@ function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: Handout
 		for (const [name, mm] of [['waist, read', body.waist], ['hip, read', body.hip], ['waist to hip, read', body.waistToHip]] as const) if (mm !== undefined) row(name, '', num(mm, unit));
 	}
 	for (const name of SHOWN) {
-		const working = workingOf(name, draft);
+		const working = workingOf(name, draft, unit);
 		if (!working) continue;
-		const { tokens, comesTo } = writeWorking(working, unit);
+		const { steps, finer } = working;
 		const hidden = name === 'waistSeamGirth' && !bodyFigures;
-		row(working.of, hidden ? '' : `${tokens.join(' ')}${comesTo === null ? '' : ` = ${comesTo}`}`, num(working.mm, unit));
+		const sums = steps.map(({ operands, result }) => `${operands.map(({ written }) => written).join(' ')} = ${result}`);
+		row(working.of, hidden ? '' : [...sums, ...(finer === null ? [] : [`finer ${finer}`])].join(', '), num(working.mm, unit));
 	}
 	if (f.openingBelowSeam !== undefined && f.openingBelowSeam > 0) row('opening below the waist seam, at least', '', num(f.openingBelowSeam, unit));
 	if (f.zipLength !== undefined && f.zipEndBelowSeam !== undefined) {

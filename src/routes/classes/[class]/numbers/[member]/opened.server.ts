@@ -7,7 +7,8 @@ import type { Check } from '$lib/drafting/check.ts';
 import type { Piece } from '$lib/drafting/piece.ts';
 import type { Issue } from '$lib/drafting/result.ts';
 import type { Seam } from '$lib/drafting/seam.ts';
-import { workingNames, workingOf, type Working } from '$lib/lesson/working.ts';
+import { workingsOf } from '$lib/lesson/flared-working.ts';
+import type { Working } from '$lib/lesson/working.ts';
 import { sectorDiagram } from '$lib/paper/diagrams/sector.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';
 import { skirtDesk, type Desk } from '$lib/server/desk.ts';
@@ -87,7 +88,7 @@ function figuresOf({ state, own, now }: Desk, unit: Unit): Omit<Figures, 'gate'>
 				measurement, readings, pair: agreement.pair ?? readings.map(({ mm }) => mm).slice(-1), used: agreement.used, apart: agreement.state === 'apart'
 			};
 		}),
-		workings: draft ? workingNames.flatMap((name) => workingOf(name, draft) ?? []) : [],
+		workings: draft ? workingsOf(draft, unit) : [],
 		checks: draft?.checks ?? [],
 		obstacles: own.draft && !own.draft.ok ? own.draft.issues : [],
 		missing: own.missing,
