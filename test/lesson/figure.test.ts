@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Draft } from '../../src/lib/drafting/draft.ts';
 import { draftSkirt } from '../../src/lib/drafting/draft.ts';
 import { figureOf } from '../../src/lib/lesson/figure.ts';
-import { workingOf, writeWorking } from '../../src/lib/lesson/working.ts';
+import { workingOf } from '../../src/lib/lesson/flared-working.ts';
 
 /** A half circle with a narrow hem of 15 mm, 15 mm allowances, a band of 40 mm and 10 mm of ease. */
 function draftOf(waist: number, length: number, lined = true, cut = { waist: 15, seam: 15, hem: 15 }): Draft {
@@ -29,7 +29,7 @@ test('A short skirt’s band may be longer than the skirt is along the cloth', (
 	// Waist seam 151: 2 × (151 ÷ 3.1416 + 21 + 1.5) = 141.1, and the band 151 + 3 + 2 × 1.5 = 157.
 	const draft = draftOf(1500, 250);
 	expect(cm('clothLength', draft)).toBe(157);
-	expect(writeWorking(workingOf('clothLength', draft)!, 'cm')).toEqual({ tokens: ['157.0'], comesTo: null });
+	expect(workingOf('clothLength', draft, 'cm')!.steps).toEqual([{ operands: [{ written: '157.0', is: 'band' }], result: '157.0' }]);
 });
 
 test('Snips, tacking, grading and easestitching stay inside the allowances that a class sets', () => {
