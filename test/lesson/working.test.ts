@@ -109,7 +109,7 @@ test('A tiered and a pleated skirt are followed the same way', () => {
 		const tiers = between(1, 6);
 		const perTier = (of: () => number) => Object.fromEntries(Array.from({ length: tiers }, (_, tier) => [tier + 1, of()]));
 		const shared = {
-			length: between(500, 1000), waistEase: between(0, 30), hipEase: between(0, 60), hem: between(10, 40), hemFinish: 'turned', zipAt: 'centreBack', zipSeries: pick(['cm', 'in']),
+			length: between(500, 1000), waistEase: between(0, 30), hipEase: between(0, 60), hem: between(10, 40), hemFinish: 'turned', zipAt: 'centreBack', zipSeries: pick<'cm' | 'in'>(['cm', 'in']),
 			clothWidth: between(900, 1500), allowances: { waist: 15, seam: between(10, 20) }, band: { kind: 'straight', depth: between(20, 50), underlap: 30 }
 		} as const;
 		const drawn: readonly ReturnType<typeof draftTiered | typeof draftPleated>[] = [
@@ -117,7 +117,7 @@ test('A tiered and a pleated skirt are followed the same way', () => {
 				...shared, style: 'tiered', tiers, cloth: 'medium', ratios: perTier(() => between(120, 250) / 100), lengths: i % 2 ? { kind: 'equal' } : { kind: 'growing', by: 1 + between(0, 8) / 20 },
 				band: i % 3 ? shared.band : { kind: 'elastic', depth: 40, underlap: 0, elastic: 30 }
 			}),
-			draftPleated(body, { ...shared, style: 'pleated', kind: pick(['knife', 'box']), pleats: between(6, 40), depth: between(15, 50), stitchedTo: pick(['hip', 'waist']) })
+			draftPleated(body, { ...shared, style: 'pleated', kind: pick<'knife' | 'box'>(['knife', 'box']), pleats: between(6, 40), depth: between(15, 50), stitchedTo: pick<'hip' | 'waist'>(['hip', 'waist']) })
 		];
 		for (const draft of drawn) {
 			if (!draft.ok) continue;

@@ -7,11 +7,12 @@ import { readMarkup } from '../../lesson/markup.ts';
 import { figureText, shownFigure } from '../../lesson/shown-figure.ts';
 import { toleranceOf, type Tolerances } from '../../lesson/tolerance.ts';
 import { fixedLength } from '../../lesson/fixed-length.ts';
+import { workingOf } from '../../lesson/flared-working.ts';
 import { treeOf, type Node } from '../../lesson/tree.ts';
-import { workingOf, writeWorking } from '../../lesson/working.ts';
 import { lessonDrawing } from '../../paper/diagrams/lesson.ts';
 import { formatLength } from '../../drafting/length.ts';
 import { cautionNames, cautionRules } from './caution.ts';
+import { workingWords } from './working.ts';
 
 export interface TextReader {
 	readonly draft: Draft;
@@ -114,11 +115,9 @@ function component(name: string, attributes: Readonly<Record<string, string>>, h
 		case 'Drawing': return [drawing(of, reader)];
 		case 'Calculator': return [`(A calculator on the page: ${calculator[of as CalculatorOf].title}.)`];
 		case 'Working': {
-			const working = workingOf(of, draft);
-			if (!working) return [];
-			const { tokens, comesTo } = writeWorking(working, unit === 'mm' ? 'cm' : unit);
-			const sum = tokens.length === 0 ? '' : ` ${tokens.join(' ')} =${comesTo === null ? '' : ` ${comesTo}, on the tape`}`;
-			return [`${working.of}:${sum} ${formatLength(working.mm, unit)}`];
+			const written = unit === 'mm' ? 'cm' : unit;
+			const working = workingOf(of, draft, written);
+			return working ? [workingWords(working, written)] : [];
 		}
 		default: return [line([{ is: 'component', name, attributes, holds }], reader, figures)];
 	}

@@ -20,6 +20,14 @@ export function keptWords(workings: readonly Working[], unit: Unit): string | nu
 	return kept.size === 0 ? null : `${[...kept].map(([written, mm]) => `${written} is ${Math.round(mm * 10) / 10} mm`).join(', ')}.`;
 }
 
+/** A whole sum in a line: "waist radius: waist seam ÷ 3.14. 75.0 ÷ 3.14 = 23.89, on the tape 23.9 cm." */
+export function workingWords(working: Working, unit: Unit): string {
+	const { of, formula, steps, mm, finer } = working;
+	const sums = steps.map(({ operands, result }) => `${operands.map(({ written }) => written).join(' ')} = ${result}, `).join('');
+	const kept = keptWords([working], unit);
+	return [`${of}: ${formula}. ${sums}on the tape ${formatLength(mm, unit)}.`, ...(finer === null ? [] : [finerWords(finer)]), ...(kept === null ? [] : [kept])].join(' ');
+}
+
 /** "15, 18, 20 cm": as shops sell them. */
 export function amongWords(among: readonly number[], unit: Unit): string {
 	const sold = zipUnit(among, unit);
