@@ -38,7 +38,7 @@ const recipes: Readonly<Record<string, (draft: Draft) => Recipe | null>> = {
 		const twice = skirt.hemFinish !== 'turned';
 		return { of: 'to ease into the hem', mm: (twice ? 1 : 2) * figures.sweepAngle * skirt.hem, steps: [[hem, ...(twice ? [] : ['×' as const, number(2)]), '×', sweep(skirt.share)]] };
 	},
-	clothLength: ({ figures }) => ({ of: 'along the cloth', steps: [2 * figures.cutHemRadius < figures.bandCutLength ? [of('bandCutLength', 'band')] : [cutHem, '×', number(2)]] }),
+	clothLength: ({ figures, skirt: { panels } }) => ({ of: 'along the cloth', steps: [2 * panels * figures.cutHemRadius < figures.bandCutLength ? [of('bandCutLength', 'band')] : [cutHem, '×', number(2 * panels)]] }),
 	clothWidth: ({ skirt }) => ({ of: 'across the cloth', steps: [[cutHem, '+', of('seamAllowance', 'back allowance'), ...(skirt.band.kind === 'faced' ? [] : ['+' as const, of('bandCutDepth', 'band')])]] }),
 	bandTopGirth: ({ body, skirt }) => (skirt.band.kind === 'contour' ? { of: 'top edge of the band', mm: body.waist + skirt.waistEase, steps: [[waist, '+', ease]] } : null),
 	bandTopRadius: ({ skirt, figures }) => (skirt.band.kind === 'contour' && figures.bandTopRadius !== undefined ? {

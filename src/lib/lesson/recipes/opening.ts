@@ -26,7 +26,7 @@ export function openingRecipe({ skirt, figures }: Draft): Recipe | null {
 	const fromCorner: readonly Item[] = [radius, '+', opening];
 	const half = 180 * share;
 	if ((Math.acos(r / (r + least)) * 180) / Math.PI > half) {
-		return { of: name, says, meets, proof: true, steps: [fromCorner, [number(Number(half.toFixed(2))), 'sin', '×', step(0), '×', number(2)]] };
+		return { of: name, says, meets, proof: true, steps: [fromCorner, [number(Number(half.toFixed(4))), 'sin', '×', step(0), '×', number(2)]] };
 	}
 	return {
 		of: name, says, meets, proof: true,

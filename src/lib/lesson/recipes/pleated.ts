@@ -43,7 +43,7 @@ export function pleatedBook(draft: PleatedDraft): readonly [Book, readonly strin
 		zipEndBelowSeam: zipEndRecipe(draft)
 	};
 	const known: Readonly<Record<string, number | undefined>> = {
-		...body, waistEase: skirt.waistEase, hipEase: skirt.hipEase, length: skirt.length, bandDepth: skirt.band.depth, underlap: skirt.band.underlap, topStop,
+		waist: body.waist, hip: body.hip, waistToHip: body.waistToHip, waistEase: skirt.waistEase, hipEase: skirt.hipEase, length: skirt.length, bandDepth: skirt.band.depth, underlap: skirt.band.underlap, topStop,
 		seamAllowance: skirt.allowances.seam, waistAllowance: skirt.allowances.waist, hemAllowance: skirt.hem, ...figures
 	};
 	return [{ recipe: (name) => recipes[name] ?? null, mm: (name) => known[name] }, Object.keys(recipes)];

@@ -54,7 +54,7 @@ export function tieredBook(draft: TieredDraft): readonly [Book, readonly string[
 		skirtLength: { of: 'length below the band', steps: [[of('length', 'finished length'), '−', depth]] }
 	};
 	const known: Record<string, number | undefined> = {
-		...body, waistEase: skirt.waistEase, hipEase: skirt.hipEase, length: skirt.length, bandDepth: skirt.band.depth, underlap: skirt.band.underlap, topStop,
+		waist: body.waist, hip: body.hip, waistToHip: body.waistToHip, waistEase: skirt.waistEase, hipEase: skirt.hipEase, length: skirt.length, bandDepth: skirt.band.depth, underlap: skirt.band.underlap, topStop,
 		seamAllowance: skirt.allowances.seam, waistAllowance: skirt.allowances.waist, hemAllowance: skirt.hem,
 		waistSeamGirth: figures.waistSeamGirth, skirtLength: figures.skirtLength, bandCutLength: figures.bandCutLength, bandCutDepth: figures.bandCutDepth,
 		openingBelowSeam: figures.openingBelowSeam, zipLength: figures.zipLength, zipEndBelowSeam: figures.zipEndBelowSeam, clothLength: figures.clothLength, elasticLength: figures.elasticLength
