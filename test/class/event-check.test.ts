@@ -15,7 +15,9 @@ describe('what a device may say', () => {
 	test.each([
 		tick, { kind: 'untick', step: 'wash-cloth' }, reading, { kind: 'choice', choices: {} },
 		{ kind: 'choice', choices: { share: 0.5, panels: 1, waistEase: 10, hipEase: 20, bandDepth: 40, hem: 15, hemFinish: 'narrow', zipAt: 'centreBack' } },
-		{ kind: 'preference', unit: 'in', noTouch: true }, { kind: 'ask', gate: ['cloth', 'waist'], second: 'Bea' }, { kind: 'unask' }, { kind: 'help', step: 'wash-cloth' }, { kind: 'helped' }
+		{ kind: 'preference', unit: 'in', noTouch: true }, { kind: 'ask', gate: ['cloth', 'waist'], second: 'Bea' }, { kind: 'unask' }, { kind: 'help', step: 'wash-cloth' }, { kind: 'helped' },
+		{ kind: 'made', reading: 'radiusDrawn', lengths: [{ mm: 226, typed: '22,6' }], unit: 'cm' }, { kind: 'made', reading: 'hemAbove', lengths: [], unit: 'in' },
+		{ kind: 'made', reading: 'floor', lengths: Array.from({ length: 8 }, (_, i) => ({ mm: i, typed: String(i / 10) })), unit: 'cm' }
 	])('%o is taken as it is', (body) => {
 		expect(checkEvents([event(body)])).toEqual({ ok: true, value: [event(body)] });
 	});
@@ -28,6 +30,11 @@ describe('what a device may say', () => {
 		['a reading beyond any tape', { ...reading, mm: 1e309 }],
 		['a reading that is no number', { ...reading, mm: null }],
 		['a measurement nobody takes', { ...reading, measurement: 'hat' }],
+		['half a piece of cloth', { kind: 'made', reading: 'clothAfterWashing', lengths: [{ mm: 1400, typed: '140' }], unit: 'cm' }],
+		['a floor read at seven places', { kind: 'made', reading: 'floor', lengths: Array.from({ length: 7 }, () => ({ mm: 300, typed: '30' })), unit: 'cm' }],
+		['a floor read at seventeen', { kind: 'made', reading: 'floor', lengths: Array.from({ length: 17 }, () => ({ mm: 300, typed: '30' })), unit: 'cm' }],
+		['a radius of nothing', { kind: 'made', reading: 'radiusDrawn', lengths: [{ mm: 0, typed: '0' }], unit: 'cm' }],
+		['a reading on nothing that is made', { kind: 'made', reading: 'hat', lengths: [{ mm: 300, typed: '30' }], unit: 'cm' }],
 		['words without an end', { ...reading, typed: 'x'.repeat(65) }],
 		['broken text', { ...reading, typed: '\ud800' }],
 		['text the database can’t keep', { ...reading, typed: 'a\u0000b' }],

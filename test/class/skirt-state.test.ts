@@ -13,6 +13,7 @@ const steps = fc.constantFrom('wash', 'press', 'fold', 'cut');
 const bodies: fc.Arbitrary<EventBody> = fc.oneof(
 	fc.integer({ min: 500, max: 1200 }).map(waist),
 	fc.record({ kind: fc.constant('choice' as const), choices: fc.record({ share: fc.constantFrom(0.25, 0.5, 1) }) }),
+	fc.record({ kind: fc.constant('made' as const), reading: fc.constantFrom('radiusDrawn' as const, 'zipBought' as const), lengths: fc.nat(900).map((mm) => [{ mm, typed: String(mm) }]), unit: fc.constant('cm' as const) }),
 	fc.record({ kind: fc.constantFrom('tick' as const, 'untick' as const), step: steps }),
 	fc.record({ kind: fc.constant('preference' as const), unit: fc.constantFrom('cm' as const, 'in' as const) }),
 	fc.record({ kind: fc.constant('preference' as const), noTouch: fc.boolean() }),
@@ -50,6 +51,14 @@ describe('folding a log', () => {
 			expect(skewed.decision?.kind).toBe(plain.decision?.kind);
 			expect(skewed.readings.waist?.map(({ mm }) => mm)).toEqual(plain.readings.waist?.map(({ mm }) => mm));
 		}), { numRuns: 300 });
+	});
+
+	test('a reading on the real thing is kept with those before it, and touches no clearance', () => {
+		const edge = (mm: number): EventBody => ({ kind: 'made', reading: 'waistAfterStaystitch', lengths: [{ mm, typed: String(mm / 10) }], unit: 'cm' });
+		const clear: EventBody = { kind: 'clear', digest: 'd', engine: '1', figures: {} };
+		const state = foldSkirt([event(3, edge(701)), event(1, clear), event(2, edge(712))]);
+		expect(state.made.waistAfterStaystitch?.map(({ lengths, by }) => [lengths[0]!.typed, by])).toEqual([['71.2', 'learner'], ['70.1', 'learner']]);
+		expect([state.changedSince, state.decision?.kind]).toEqual([false, 'clear']);
 	});
 
 	test('a log survives JSON and is left as it was', () => {

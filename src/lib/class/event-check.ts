@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { measurementOrder } from '../drafting/body.ts';
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
 import type { EventBody, NewEvent } from './event.ts';
+import { madeCounts, madeNames } from './made.ts';
 
 export const mostEvents = 200;
 
@@ -17,6 +18,16 @@ const id = v.pipe(v.string(), v.regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9
 const slug = v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9-]{0,63}$/));
 const words = (most: number) => v.pipe(v.string(), v.maxLength(most), v.check((text) => text.isWellFormed() && !text.includes('\0'), 'clean text'));
 const length = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+
+const made = v.pipe(
+	v.strictObject({
+		kind: v.literal('made'), reading: v.picklist(madeNames), unit,
+		// A whole bolt of cloth is the longest; an edge may touch the floor.
+		lengths: v.pipe(v.array(v.strictObject({ mm: length(0, 100_000), typed: words(64) })), v.maxLength(16))
+	}),
+	v.check(({ reading, lengths }) => lengths.length >= madeCounts[reading][0] && lengths.length <= madeCounts[reading][1], 'as many lengths as the reading has'),
+	v.check(({ reading, lengths }) => reading === 'floor' || lengths.every(({ mm }) => mm >= 1), 'a length')
+);
 
 /** What a device may say. Clearing and returning are not among it: a teacher does that (server/review.ts). Lengths in mm. */
 const body = v.variant('kind', [
@@ -33,6 +44,7 @@ const body = v.variant('kind', [
 			hem: v.optional(length(1, 200)), hemFinish: v.optional(v.picklist(['turned', 'narrow'])), zipAt: v.optional(v.picklist(['centreBack', 'leftSide']))
 		})
 	}),
+	made,
 	v.strictObject({ kind: v.picklist(['tick', 'untick']), step: slug }),
 	v.strictObject({ kind: v.literal('preference'), unit: v.optional(unit), noTouch: v.optional(v.boolean()) }),
 	v.strictObject({ kind: v.literal('ask'), gate: v.pipe(v.array(slug), v.maxLength(20)), second: words(40) }),

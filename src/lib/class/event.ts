@@ -1,5 +1,6 @@
 // What people said and did, one append-only log per learner's skirt. State is a fold over it (skirt-state.ts).
 import type { Measurement } from '../drafting/body.ts';
+import type { MadeLength, MadeName } from './made.ts';
 
 export type Unit = 'cm' | 'in';
 /** How a reading was taken. */
@@ -19,6 +20,8 @@ export interface Choices {
 
 export type EventBody =
 	| { readonly kind: 'reading'; readonly measurement: Measurement; readonly mm: number; readonly typed: string; readonly unit: Unit; readonly route: Route }
+	/** A reading on the real thing. A later one counts instead; the earlier stay in the log. It touches no clearance: it follows the plan. */
+	| { readonly kind: 'made'; readonly reading: MadeName; readonly lengths: readonly MadeLength[]; readonly unit: Unit }
 	/** Replaces all earlier choices. */
 	| { readonly kind: 'choice'; readonly choices: Choices }
 	| { readonly kind: 'tick' | 'untick'; readonly step: string }

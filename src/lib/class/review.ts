@@ -1,5 +1,6 @@
 // Where a learner stands with cutting, and who waits for her teacher.
 import type { Measurement } from '../drafting/body.ts';
+import type { MadeName } from './made.ts';
 import type { ClassRules } from './rules.ts';
 import type { SkirtState } from './skirt-state.ts';
 
@@ -68,10 +69,10 @@ function sameFigures(a: SeenFigures, b: SeenFigures): boolean {
 	return [...names].every((name) => a[name] === b[name]);
 }
 
-/** Why a teacher should look twice. `about` is a measurement, a check's code, a step's id or a rule's name. */
+/** Why a teacher should look twice. `about` is a measurement, a check's code, a step's id, a rule's name or a reading on the real thing. */
 export interface Flag {
 	readonly code:
-		| 'cut-uncleared' | 'hip-missing' | 'readings-apart' | 'one-reading' | 'stop-check' | 'gate-unread'
+		| 'made-out' | 'cut-uncleared' | 'hip-missing' | 'readings-apart' | 'one-reading' | 'stop-check' | 'gate-unread'
 		| 'changed-since-cleared' | 'rule-changed' | 'worked-out-differently';
 	readonly about?: string;
 }
@@ -86,6 +87,8 @@ export interface FlagSource {
 	readonly cuttingSteps: readonly string[];
 	/** Drafted without a hip reading: then nobody can say how long the opening must be. */
 	readonly hipMissing: boolean;
+	/** Readings on the real thing that are further from the plan than the class allows. */
+	readonly made: readonly MadeName[];
 	/** The ids of what is to be read aloud before asking. */
 	readonly gate: readonly string[];
 	readonly rules: SeenRules;
@@ -95,6 +98,7 @@ export function flagsOf(state: SkirtState, review: ReviewState, source: FlagSour
 	const about = (code: Flag['code'], what: readonly string[]): Flag[] => what.map((one) => ({ code, about: one }));
 	const flags: Flag[] = [
 		...about('cut-uncleared', source.cuttingSteps.filter((step) => state.tickedUncleared.includes(step))),
+		...about('made-out', source.made),
 		...(source.hipMissing ? [{ code: 'hip-missing' } as const] : []),
 		...about('readings-apart', source.apart),
 		...about('one-reading', source.once),

@@ -1,5 +1,6 @@
 // What a learner's log amounts to. A fold that doesn't depend on order, repeats or any device's clock.
 import type { Measurement } from '../drafting/body.ts';
+import type { MadeName } from './made.ts';
 import type { Choices, EventBody, LoggedEvent, Unit } from './event.ts';
 
 type Body<K extends EventBody['kind']> = Extract<EventBody, { kind: K }>;
@@ -7,6 +8,8 @@ type Body<K extends EventBody['kind']> = Extract<EventBody, { kind: K }>;
 type Said<K extends EventBody['kind']> = Omit<Body<K>, 'kind'> & { readonly by: string; readonly at: number };
 
 export type SaidReading = Omit<Body<'reading'>, 'kind' | 'measurement'> & { readonly id: string; readonly by: string; readonly at: number };
+/** A reading on the real thing. */
+export type SaidMade = Omit<Body<'made'>, 'kind' | 'reading'> & { readonly id: string; readonly by: string; readonly at: number };
 export type Decision =
 	| ({ readonly kind: 'ask' } & Said<'ask'>)
 	| ({ readonly kind: 'return' } & Said<'return'>)
@@ -15,6 +18,8 @@ export type Decision =
 export interface SkirtState {
 	/** Every reading ever taken, oldest first; a new one never replaces an old one. */
 	readonly readings: { readonly [M in Measurement]?: readonly SaidReading[] };
+	/** Every reading on the real thing, oldest first; the last of each counts. */
+	readonly made: { readonly [M in MadeName]?: readonly SaidMade[] };
 	readonly choices: Choices;
 	/** Steps that are ticked, with when the server heard of it; in the order they were ticked. */
 	readonly ticked: Readonly<Record<string, number>>;
@@ -53,10 +58,11 @@ const same = (a: Choices, b: Choices): boolean =>
 export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 	const once = [...new Map(events.map((event) => [event.id, event])).values()].sort(later);
 	const readings: Partial<Record<Measurement, SaidReading[]>> = {};
+	const made: Partial<Record<MadeName, SaidMade[]>> = {};
 	const ticked = new Map<string, number>();
 	const uncleared = new Set<string>();
 	const state: { -readonly [K in keyof SkirtState]: SkirtState[K] } = {
-		readings, choices: {}, ticked: {}, lastTicked: null, tickedUncleared: [], unit: null, noTouch: false,
+		readings, made, choices: {}, ticked: {}, lastTicked: null, tickedUncleared: [], unit: null, noTouch: false,
 		decision: null, ask: null, returned: null, cleared: null, changedSince: null, changedSinceAsked: false, help: null, counter: 0
 	};
 	/** What stood before she asked. */
@@ -69,6 +75,11 @@ export function foldSkirt(events: readonly LoggedEvent[]): SkirtState {
 				(readings[measurement] ??= []).push({ ...said, id, by, at });
 				if (state.cleared) state.changedSince ??= at;
 				state.changedSinceAsked = state.decision?.kind === 'ask';
+				break;
+			}
+			case 'made': {
+				const { kind: _, reading, ...said } = body;
+				(made[reading] ??= []).push({ ...said, id, by, at });
 				break;
 			}
 			case 'choice':

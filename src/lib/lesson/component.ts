@@ -1,4 +1,5 @@
 // The components a lesson may use, and their literal attributes. preprocess.js imports them by these names.
+import { madeNames } from '../class/made.ts';
 
 /** What an attribute's words must be: free words, a whole number, a length such as `5 mm` or a tolerance that the class sets, or a name from a list. */
 export type AttributeKind = 'words' | 'count' | 'within' | 'id' | 'figure' | 'working' | 'drawing' | 'term' | readonly string[];
@@ -33,7 +34,9 @@ export const components: Readonly<Record<string, Component>> = {
 			/** Why it has no drawing. One of the two is needed. */
 			undrawn: { is: 'words', optional: true },
 			/** Not to be done before the teacher has cleared the numbers. */
-			needs: { is: ['clearance'], optional: true }
+			needs: { is: ['clearance'], optional: true },
+			/** A reading on the real thing that is put in at this step (class/made.ts). */
+			reads: { is: madeNames, optional: true }
 		}
 	},
 	Right: { where: 'block', holds: 'words', attributes: { within: { is: 'within', optional: true } } },

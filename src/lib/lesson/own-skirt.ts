@@ -8,6 +8,7 @@ import { checkInput, type DraftInput } from '../drafting/input.ts';
 import { agree, type Agreement } from '../drafting/reading.ts';
 import type { Result } from '../drafting/result.ts';
 import { bearingOn } from './open.ts';
+import { madeOut, type OwnMade } from './own-made.ts';
 import { skirtInput } from './skirt-input.ts';
 import type { LessonStyle } from './style.ts';
 
@@ -44,13 +45,13 @@ export function ownSkirt(style: LessonStyle, rules: ClassRules, state: Pick<Skir
 }
 
 /** What a review's flags are made from (class/review.ts, flagsOf). */
-export function flagSource(own: OwnSkirt, style: LessonStyle, rules: ClassRules, cuttingSteps: readonly string[]): FlagSource {
+export function flagSource(own: OwnSkirt, made: OwnMade | null, style: LessonStyle, rules: ClassRules, cuttingSteps: readonly string[]): FlagSource {
 	const inState = (state: Agreement['state']) => measurementOrder.filter((measurement) => own.agreed[measurement].state === state);
 	const stops = own.draft === null ? [] : own.draft.ok
 		? own.draft.value.checks.filter(({ severity }) => severity === 'stop').map(({ code }) => code)
 		: own.draft.issues.map(({ code }) => code);
 	return {
-		apart: inState('apart'), once: inState('one'), stops, cuttingSteps,
+		apart: inState('apart'), once: inState('one'), stops, cuttingSteps, made: madeOut(made),
 		// One reading, or two that are apart, have flags of their own.
 		hipMissing: own.draft?.ok === true && own.agreed.hip.state === 'none',
 		gate: rules.gate.map(({ id }) => id), rules: bearingOn(style, rules)

@@ -1,5 +1,6 @@
 // One part of a lesson: a numbered Markdown file, read into plain data. A stage is a part with steps to tick.
 import type { Issue, Result } from '../drafting/result.ts';
+import { isMadeName, type MadeName } from '../class/made.ts';
 import { components } from './component.ts';
 import { readMarkup, type Tag } from './markup.ts';
 import { tolerances } from './tolerance.ts';
@@ -14,6 +15,8 @@ export interface Step {
 	readonly drawing?: string;
 	readonly undrawn?: string;
 	readonly needs?: 'clearance';
+	/** A reading on the real thing that is put in here. */
+	readonly reads?: MadeName;
 }
 
 /** One use of a component, in reading order. `step` is the step it stands in. */
@@ -75,10 +78,10 @@ export function parsePart(text: string, file = ''): Result<Part> {
 		const step = open.find((outer) => outer.name === 'Step')?.attributes.id ?? null;
 		if (tag.name === 'Step') {
 			if (open.length) say(tag.line, 'step-inside', { received: open.at(-1)!.name });
-			const { id = '', title = '', done = '', minutes = '0', drawing, undrawn, needs } = tag.attributes;
+			const { id = '', title = '', done = '', minutes = '0', drawing, undrawn, needs, reads } = tag.attributes;
 			steps.push({
 				id, title, done, minutes: Number(minutes),
-				...(drawing && { drawing }), ...(undrawn && { undrawn }), ...(needs === 'clearance' && { needs })
+				...(drawing && { drawing }), ...(undrawn && { undrawn }), ...(needs === 'clearance' && { needs }), ...(isMadeName(reads) && { reads })
 			});
 		}
 		uses.push({ name: tag.name, attributes: tag.attributes, line: tag.line, step: tag.name === 'Step' ? tag.attributes.id ?? null : step });

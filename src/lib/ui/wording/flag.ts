@@ -1,6 +1,8 @@
 // Why a teacher should look twice, in a sentence without figures: figures come after flags, and only when opened.
 import type { Flag } from '../../class/review.ts';
 import { isMeasurement } from '../../drafting/body.ts';
+import { isMadeName } from '../../class/made.ts';
+import { madeWhat } from './made-name.ts';
 import { measurementName } from './measurement.ts';
 import { ruleNames } from './rule.ts';
 
@@ -16,6 +18,7 @@ export function flagSays({ code, about }: Flag): string {
 		case 'changed-since-cleared': return 'A number changed since you cleared the cut';
 		case 'worked-out-differently': return 'Worked out differently since you cleared the cut';
 		case 'stop-check': return 'The draft is not fit to cut yet';
+		case 'made-out': return `${isMadeName(about) ? madeWhat[about] : 'A reading on the skirt'} is out by more than the class allows`;
 		case 'cut-uncleared': return 'Ticked as cut while it was not cleared';
 	}
 }

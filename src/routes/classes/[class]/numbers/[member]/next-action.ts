@@ -18,6 +18,7 @@ function actionFor({ code, about = '' }: Flag, noTouch: boolean): string {
 		case 'rule-changed':
 		case 'changed-since-cleared': return 'Read your new numbers back to me.';
 		case 'worked-out-differently': return 'Read your figures back to me before you cut.';
+		case 'made-out': return 'Bring me the piece before you go on.';
 		case 'cut-uncleared': return 'Bring me what is cut before you sew it.';
 	}
 }
