@@ -34,6 +34,8 @@ POST /join/[code] anyone
 GET /lessons anyone
 GET /lessons/[slug] anyone
 GET /lessons/[slug]/[part] anyone
+GET /lessons/[slug]/mend/[stage] anyone
+POST /lessons/[slug]/mend/[stage] anyone
 GET /account signed in
 POST /account signed in
 GET /classes teaches
@@ -66,6 +68,8 @@ GET /skirt/[class]/gate hl
 POST /skirt/[class]/gate hl
 GET /skirt/[class]/make/[part] hl
 POST /skirt/[class]/make/[part] hl
+GET /skirt/[class]/mend/[stage] hl
+POST /skirt/[class]/mend/[stage] hl
 GET /skirt/[class]/log hl
 POST /skirt/[class]/log hl
 GET /skirt/[class]/card hl

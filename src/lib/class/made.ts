@@ -26,3 +26,6 @@ export interface MadeLength {
 	readonly mm: number;
 	readonly typed: string;
 }
+
+/** How many places round the hem a page offers to read: all of them by eighths, thirds of a quarter, or sixteenths. */
+export const placesOffered = [8, 12, 16] as const;

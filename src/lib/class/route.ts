@@ -27,6 +27,7 @@ export const routes: Readonly<Record<string, Needs>> = {
 	'/lessons': { GET: 'anyone' },
 	'/lessons/[slug]': { GET: 'anyone' },
 	'/lessons/[slug]/[part]': { GET: 'anyone' },
+	'/lessons/[slug]/mend/[stage]': { GET: 'anyone', POST: 'anyone' },
 	'/account': { GET: own({ resource: 'account', action: 'read' }), POST: own({ resource: 'account', action: 'change' }) },
 
 	'/classes': { GET: own({ resource: 'class', action: 'open' }) },
@@ -48,6 +49,8 @@ export const routes: Readonly<Record<string, Needs>> = {
 	'/skirt/[class]/draft': { GET: readMine, POST: writeMine },
 	'/skirt/[class]/gate': { GET: readMine, POST: own({ resource: 'clearance', action: 'ask' }) },
 	'/skirt/[class]/make/[part]': myProgress,
+	// What is sent is worked with and not kept.
+	'/skirt/[class]/mend/[stage]': { GET: readMine, POST: readMine },
 	'/skirt/[class]/log': { GET: readMine, POST: own({ resource: 'progress', action: 'write' }) },
 	'/skirt/[class]/card': { GET: own({ resource: 'card', action: 'print' }), POST: own({ resource: 'card', action: 'print' }) },
 	'/skirt/[class]/paper': { GET: readMine },

@@ -54,6 +54,7 @@ const says: Readonly<Record<string, string | Says>> = {
 	'second-missing': 'Write the name or initials of the person who read it with you.',
 	'second-unfit': 'Something in this name can’t be shown. Write initials instead.',
 	'second-long': 'Up to 40 characters fit. Initials are enough.',
+	'no-such-reading': 'This step takes no such reading. Load the page again and put it in there.',
 	'step-missing': 'Nothing was said to tick. Load the page again and tick it there.',
 	'no-such-step': 'The lesson has no such step. Load the page again and tick it there.',
 	// Reviewing
