@@ -15,7 +15,8 @@ export const screens: readonly Screens[] = [
 		who: null,
 		at: [
 			'/', '/sign-in?as=learner', '/sign-in?as=teacher', '/sign-in?as=teacher|Sign in', '/join', '/join|Find my class', '/join/CODE', '/join/none0000', '/card', '/link/none', '/nowhere',
-			'/lessons', lesson, `${lesson}?unit=in`, `${lesson}/measure`, `${lesson}/waist-to-radius`, `${lesson}/mark-cut?unit=in`
+			'/lessons', lesson, `${lesson}?unit=in`, `${lesson}/measure`, `${lesson}/waist-to-radius`, `${lesson}/mark-cut?unit=in`,
+			`${lesson}/mend/staystitch`, `${lesson}/mend/staystitch?what=allowance-forgotten&unit=in|Work it out`
 		]
 	},
 	// Nothing measured yet.
@@ -30,7 +31,7 @@ export const screens: readonly Screens[] = [
 	{
 		who: 'Noor',
 		at: [
-			skirt, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/make/back-seam-zip`, `${skirt}/make/waistband?whole`, `${skirt}/make/hem?step=stitch-hem`,
+			skirt, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/make/back-seam-zip`, `${skirt}/make/waistband?whole`, `${skirt}/make/hem?step=stitch-hem`, `${skirt}/make/staystitch?step=measure-waist-edge`, `${skirt}/make/hang-level?step=mark-floor&places=16`, `${skirt}/mend/mark-cut?what=nick-near-hem`, `${skirt}/mend/hang-level?what=hem-dips`,
 			`${skirt}/make/measure`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/card|Make a new card`, `${skirt}/openings`
 		]
 	},

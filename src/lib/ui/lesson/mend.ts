@@ -110,7 +110,9 @@ export function readMend({ code, lengths, above, below }: TypedMend, stage: stri
 	return issues.length > 0 ? refuse(...issues) : ok({ code, readings });
 }
 
-const watched = ['waistSeamGirth', 'cutWaistRadius', 'skirtLength', 'cutHemRadius', 'bandCutLength', 'bandCutDepth', 'zipLength', 'zipEndBelowSeam'] as const satisfies readonly (keyof Figures)[];
+/** The cut radii count only where nothing is cut yet. */
+const onChalk = ['cutWaistRadius', 'cutHemRadius'] as const;
+const watched = ['waistSeamGirth', 'skirtLength', 'bandCutLength', 'bandCutDepth', 'zipLength', 'zipEndBelowSeam'] as const satisfies readonly (keyof Figures)[];
 
 export function mendAnswer(code: RescueCode, draft: Draft, readings: AsMade, unit: Unit): MendAnswer {
 	const found = rescue(code, draft, readings);
@@ -119,7 +121,7 @@ export function mendAnswer(code: RescueCode, draft: Draft, readings: AsMade, uni
 		code, fault: faultSentence(found.value, unit), instead: [],
 		options: found.value.options.map((option) => ({
 			says: optionSentence(option, unit), drawing: rescueDrawing({ draft, readings, found: found.value, option, unit }),
-			changes: watched.flatMap((name) => {
+			changes: [...(code === 'cloth-short' ? onChalk : []), ...watched].flatMap((name) => {
 				const [was, is] = [draft.figures[name], option.draft?.figures[name]];
 				if (was === undefined || is === undefined) return [];
 				const [before, after] = [long(was, unit), long(is, unit)];

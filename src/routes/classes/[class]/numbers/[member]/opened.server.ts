@@ -8,6 +8,7 @@ import type { Piece } from '$lib/drafting/piece.ts';
 import type { Issue } from '$lib/drafting/result.ts';
 import type { Seam } from '$lib/drafting/seam.ts';
 import { workingsOf } from '$lib/lesson/flared-working.ts';
+import type { JudgedReading } from '$lib/lesson/own-made.ts';
 import type { Working } from '$lib/lesson/working.ts';
 import { sectorDiagram } from '$lib/paper/diagrams/sector.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';
@@ -46,6 +47,8 @@ export interface Figures {
 	readonly obstacles: readonly Issue[];
 	readonly missing: readonly Measurement[];
 	readonly drawing: Drawing | null;
+	/** Read on the real thing, in the order of making: the last of each judged, with how often it was read and when last. */
+	readonly made: readonly (JudgedReading & { readonly times: number; readonly at: number })[];
 	/** What a walk goes by; null where there is no draft. */
 	readonly walked: { readonly pieces: readonly Piece[]; readonly seams: readonly Seam[] } | null;
 	/** What is otherwise than when it was cleared, in mm. */
@@ -76,7 +79,7 @@ export async function openOne(locals: App.Locals, { class: classId, member }: { 
 	};
 }
 
-function figuresOf({ state, own, now }: Desk, unit: Unit): Omit<Figures, 'gate'> {
+function figuresOf({ state, own, made, now }: Desk, unit: Unit): Omit<Figures, 'gate'> {
 	const draft = own.draft?.ok ? own.draft.value : null;
 	const cleared = state.cleared;
 	return {
@@ -93,6 +96,7 @@ function figuresOf({ state, own, now }: Desk, unit: Unit): Omit<Figures, 'gate'>
 		obstacles: own.draft && !own.draft.ok ? own.draft.issues : [],
 		missing: own.missing,
 		drawing: draft && sectorDiagram(draft, { unit, layout: 'whole', emphasis: 'none' }),
+		made: (made?.judged ?? []).map((one) => ({ ...one, times: state.made[one.reading]?.length ?? 0, at: state.made[one.reading]?.at(-1)?.at ?? 0 })),
 		walked: draft && { pieces: draft.pieces, seams: draft.seams },
 		changes: cleared && now ? watched.flatMap((figure) => {
 			const [was, is] = [cleared.figures[figure], now.figures[figure]];
