@@ -56,7 +56,7 @@ test('a learner puts in a waist that is out, finds the way back, and her teacher
 
 	// Mended and measured again: both are kept, the newest counts, and the flag is gone.
 	await open(page, `${skirt}/make/staystitch?step=measure-waist-edge`);
-	await page.getByText('Measure again').click();
+	await page.getByText('Measure again', { exact: true }).click();
 	await field.fill('78,2');
 	await page.getByRole('button', { name: 'Keep what I measured' }).click();
 	await expect(page.getByText('That is near enough.')).toBeVisible();
