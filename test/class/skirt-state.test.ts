@@ -58,7 +58,7 @@ describe('folding a log', () => {
 		const clear: EventBody = { kind: 'clear', digest: 'd', engine: '1', figures: {} };
 		const state = foldSkirt([event(3, edge(701)), event(1, clear), event(2, edge(712))]);
 		expect(state.made.waistAfterStaystitch?.map(({ lengths, by }) => [lengths[0]!.typed, by])).toEqual([['71.2', 'learner'], ['70.1', 'learner']]);
-		expect([state.changedSince, state.decision?.kind]).toEqual([false, 'clear']);
+		expect([state.changedSince, state.decision?.kind]).toEqual([null, 'clear']);
 	});
 
 	test('a log survives JSON and is left as it was', () => {
