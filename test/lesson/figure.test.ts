@@ -32,6 +32,18 @@ test('A short skirt’s band may be longer than the skirt is along the cloth', (
 	expect(workingOf('clothLength', draft, 'cm')!.steps).toEqual([{ operands: [{ written: '157.0', is: 'band' }], result: '157.0' }]);
 });
 
+test('A clip ends 2 mm or more short of the staystitching, and the check says the same depth as the lesson', () => {
+	for (const waist of [9.5, 15, 25]) {
+		const draft = draftOf(740, 600, true, { waist, seam: 15, hem: 15 });
+		const depth = figureOf('clipDepth', draft)!;
+		// The staystitching lies 2 to 3 mm from the stitch line.
+		expect(waist - 3 - depth).toBeGreaterThanOrEqual(2);
+		expect(draft.checks.find(({ code }) => code === 'waist-clip')?.figures.depth).toBe(depth);
+	}
+	expect(figureOf('clipDepth', draftOf(740, 600))).toBe(10);
+	expect(figureOf('clipDepth', draftOf(740, 600, true, { waist: 5, seam: 15, hem: 15 }))).toBeUndefined();
+});
+
 test('Snips, tacking, grading and easestitching stay inside the allowances that a class sets', () => {
 	// With 15 mm all round: snips of 5, tacking at 10, layers of 6 and 9, easestitching at 6 (common practice, no source).
 	const usual = draftOf(740, 600);

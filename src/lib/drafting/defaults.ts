@@ -28,6 +28,6 @@ export const defaults = {
 	zipSeries: set<'cm' | 'in'>('cm', 'one series for every unit, so that a change of unit changes no figure'),
 	lining: set<Lining | null>(null, 'unlined unless asked'),
 	liningShorterBy: set<number>(25, 'stays hidden when the cloth drops'),
-	waistAllowance: set<number>(15, 'clips to within 3 mm of the stitch line and still holds'),
+	waistAllowance: set<number>(15, 'wide enough to clip and to grade (15 mm), and no more to draw into the curve'),
 	seamAllowance: set<number>(15, 'wide enough for a zip (15 to 25 mm)')
 } as const;

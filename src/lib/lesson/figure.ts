@@ -1,4 +1,5 @@
 // The figures that a lesson may show in a sentence: each a pure function from the reader's draft to millimetres.
+import { clipDepth, staystitchOff } from '../drafting/clip.ts';
 import type { Draft } from '../drafting/draft.ts';
 import { liningBelowZip, topStop } from '../drafting/opening.ts';
 
@@ -40,8 +41,9 @@ export const figures = {
 	gradedSkirt: ({ skirt }) => skirt.allowances.waist * 0.6,
 	/** 6 mm from a hem's raw edge, or 1.5 mm inside the first turn's fold where that is less (common practice, no source). */
 	easestitchFromEdge: ({ skirt }) => Math.min(6, skirt.hem / 2 - 1.5),
-	/** From the cut edge to the staystitching, 2 to 3 mm short of the stitch line (common practice, no source). */
-	staystitchFromEdge: ({ skirt }) => skirt.allowances.waist - 2.5,
+	/** From the cut edge to the staystitching. */
+	staystitchFromEdge: ({ skirt }) => skirt.allowances.waist - staystitchOff,
+	clipDepth: ({ skirt }) => clipDepth(skirt.allowances.waist) ?? undefined,
 	/** Round the cut edge: shorter than the stitch line, since it lies inside the curve. */
 	cutWaistEdge: ({ figures }) => figures.waistSeamGirth - figures.waistClip,
 	waistClip: ({ figures }) => figures.waistClip,

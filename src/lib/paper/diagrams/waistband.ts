@@ -1,5 +1,6 @@
 // Trying on, the waistband and its fastening.
 import type { Draft } from '../../drafting/draft.ts';
+import { figureOf } from '../../lesson/figure.ts';
 import type { Drawing, Shape } from '../drawing.ts';
 import { num, numUnit, small, type Unit } from './number.ts';
 import { bend, goesOn, iron, layer, pin, WIDE } from './part.ts';
@@ -47,15 +48,17 @@ export function bandStitch({ figures, skirt }: Draft, unit: Unit): Drawing {
 	]);
 }
 
-export function bandClip({ skirt: { lining } }: Draft, unit: Unit): Drawing {
+export function bandClip(draft: Draft, unit: Unit): Drawing {
+	const { lining } = draft.skirt;
+	const [graded, skirt] = [figureOf('gradedLining', draft)!, figureOf('gradedSkirt', draft)!].map((mm) => small(mm, unit));
 	const clips: Shape[] = [];
 	for (let x = 46; x <= 294; x += 31) clips.push(line([x, 200], [x, 150], 'cut'), line([x - 4, 200], [x, 150], 'fine'), line([x + 4, 200], [x, 150], 'fine'));
-	return sheet(WIDE, 282, `The allowances clipped every ${small(15, unit)}, ${small(2, unit)} short of the staystitching. Graded: ${lining ? `lining ${small(6, unit)}, ` : ''}skirt ${small(9, unit)}, band whole.`, [
+	return sheet(WIDE, 282, `The allowances clipped every ${small(15, unit)}, ${small(2, unit)} short of the staystitching. Graded: ${lining ? `lining ${graded}, ` : ''}skirt ${skirt}, band whole.`, [
 		rect([14, 96], [326, 200], 'wrongSide'), line([14, 200], [326, 200], 'cut'), ...clips, line([14, 138], [326, 138], 'staystitch', true), line([14, 124], [326, 124], 'stitch'),
 		...measured([139, 214], [170, 214]), words([180, 208], small(15, unit), 'figure'), words([24, 216], 'clip every', 'label'),
 		...leader([263, 146], [258, 250], `stop ${small(2, unit)} short`, 'middle'), words([170, 104], 'stitch line', 'label', { anchor: 'middle' }),
-		layer([[14, 66], [320, 66]], 'rightSide', 10), layer([[14, 54], [200, 54]], 'wrongSide', 10), ...(lining ? [layer([[14, 42], [140, 42]], 'lining', 10), words([152, 22], `lining ${small(6, unit)}`, 'label')] : []), line([90, 34], [90, 76], 'stitch'),
-		words([210, 42], `skirt ${small(9, unit)}`, 'label'), words([318, 78], 'band whole', 'label', { anchor: 'end' }), words([14, 8], 'edge view', 'small')
+		layer([[14, 66], [320, 66]], 'rightSide', 10), layer([[14, 54], [200, 54]], 'wrongSide', 10), ...(lining ? [layer([[14, 42], [140, 42]], 'lining', 10), words([152, 22], `lining ${graded}`, 'label')] : []), line([90, 34], [90, 76], 'stitch'),
+		words([210, 42], `skirt ${skirt}`, 'label'), words([318, 78], 'band whole', 'label', { anchor: 'end' }), words([14, 8], 'edge view', 'small')
 	]);
 }
 
