@@ -2,7 +2,10 @@ import { expect, test } from 'vitest';
 import type { Graduation } from '../../src/lib/drafting/ruler.ts';
 import { rulerDrawing } from '../../src/lib/paper/diagrams/ruler.ts';
 import { meets } from '../../src/lib/paper/label-place.ts';
+import { linePath } from '../../src/lib/paper/diagrams/shape.ts';
+import { layRuler } from '../../src/lib/paper/ruler-ticks.ts';
 import { layOut } from '../../src/lib/paper/screen.ts';
+import { textWidth, voiceSize } from '../../src/lib/paper/voice.ts';
 
 const all: readonly Graduation[] = ['mm', 'halfCm', 'eighth', 'sixteenth'];
 const read = (mm: number, graduation: Graduation): readonly string[] => layOut(rulerDrawing(mm, graduation)).words.map(({ text }) => text);
@@ -51,6 +54,27 @@ test('No word lies on another or leaves the sheet, for any length on any ruler',
 			...screen.words.slice(i + 1).filter((other) => meets(discs, other.discs)).map((other) => `${text} on ${other.text}`)
 		]);
 		expect([graduation, mm, ...wrong]).toEqual([graduation, mm]);
+	}
+});
+
+test('The numbers on a tape touch neither its ticks nor its edges, whichever way it lies', () => {
+	for (const unit of ['cm', 'in'] as const) for (const [wide, high] of [[0, -250], [0, 250], [250, 0], [30, -190], [200, -150]] as const) for (const per of [1, 2.4, 3.6, 5]) {
+		const path = linePath([100, 300], [100 + wide, 300 + high]);
+		for (const width of [288, 358, 700]) {
+			const { texts, ticks, body } = layRuler({ shape: 'ruler', along: path, starts: 0, unit, body: 'tape', per, marks: [] }, path, 1, width);
+			const edges = body!.edges.map(({ end }, i) => [i === 0 ? body!.start : body!.edges[i - 1]!.end, end] as const);
+			expect(texts.length).toBeGreaterThan(2);
+			for (const { at: [x, y], text, voice } of texts) {
+				// A box round the figures, a little less than 1 px from their ink.
+				const half = textWidth(text, voice, width) / 2 + 0.8;
+				const up = voiceSize(voice, width) * 0.34;
+				const inside = ([px, py]: readonly [number, number]) => Math.abs(px - x) < half && Math.abs(py - (y - up)) < up + 0.8;
+				for (const [from, to] of [...ticks, ...edges]) {
+					const hits = Array.from({ length: 201 }, (_, i) => i / 200).filter((t) => inside([from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t]));
+					expect([unit, wide, high, per, width, text, hits.length]).toEqual([unit, wide, high, per, width, text, 0]);
+				}
+			}
+		}
 	}
 });
 

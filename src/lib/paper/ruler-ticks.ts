@@ -36,7 +36,9 @@ export interface RulerMarks {
 	readonly texts: readonly RulerText[];
 }
 
-const TAPE = 28;
+/** How wide a tape is, and what is left clear on either side of a number on it. px */
+const TAPE = 32;
+const CLEAR = 2.5;
 
 /** Lays out a ruler along `along` (px). `scale` is px to the mm; `width` the drawing's width in px. */
 export function layRuler(ruler: Ruler, along: Path, scale: number, width: number): RulerMarks {
@@ -58,12 +60,24 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 	};
 	const reach = (from: Point, out: Point, by: number): Point => [from[0] + out[0] * by, from[1] + out[1] * by];
 
+	/** What is written at a reading; null at most of them. On a tape a number keeps clear of the ends, which the body's edge closes. */
+	const numberAt = (reading: number): string | null => {
+		const along = (reading - ruler.starts) * scale * stretch;
+		if (ruler.numbers === false || !isWhole(reading / numberEvery)) return null;
+		const number = String(Math.round(reading / (ruler.unit === 'cm' ? 10 : inch)));
+		const { out: [x, y] } = station(reading);
+		const clear = across(number, [y, x], width) / 2 + CLEAR;
+		return tape && (along < clear || length - along < clear) ? null : number;
+	};
 	const ticks: [Point, Point][] = [];
 	const first = Math.ceil(ruler.starts / ticking.every - 1e-6);
 	for (let i = first; i * ticking.every <= ends + 1e-6; i++) {
 		const { at, out } = station(i * ticking.every);
 		const size = (i % ticking.longest === 0 ? 11 : i % ticking.long === 0 ? 8 : 5) * (tape ? 0.8 : 1);
-		ticks.push([at, reach(at, out, size)]);
+		// Across a tape, a number takes its room first and its tick what is left.
+		const number = tape ? numberAt(i * ticking.every) : null;
+		const left = number === null ? size : Math.min(size, TAPE - across(number, out, width) - 2 * CLEAR);
+		if (left >= 1) ticks.push([at, reach(at, out, left)]);
 	}
 	const marks: [Point, Point][] = [];
 	const texts: RulerText[] = [];
@@ -79,11 +93,11 @@ export function layRuler(ruler: Ruler, along: Path, scale: number, width: number
 	if (ruler.numbers !== false) {
 		for (let n = Math.ceil(ruler.starts / numberEvery - 1e-6); n * numberEvery <= ends + 1e-6; n++) {
 			const { at, out } = station(n * numberEvery);
-			// On a tape a number keeps clear of the ends, which the body's edge closes.
-			const along = (n * numberEvery - ruler.starts) * scale * stretch;
-			if (tape && (along < 10 || length - along < 10)) continue;
-			const reading = Math.round((n * numberEvery) / (ruler.unit === 'cm' ? 10 : inch));
-			texts.push(set(reach(at, out, 15), out, String(reading), 'small', width, tape));
+			const number = numberAt(n * numberEvery);
+			if (number === null) continue;
+			// Halfway between its tick, or the tape's edge where it has none, and the far edge.
+			const far = (TAPE + Math.max(0, Math.min(11 * 0.8, TAPE - across(number, out, width) - 2 * CLEAR))) / 2;
+			texts.push(set(reach(at, out, tape ? far : 15), out, number, 'small', width, tape));
 		}
 	}
 	return { spine: [spine], body: tape ? band(spine) : null, ticks, marks, texts };
@@ -100,11 +114,15 @@ function band(spine: Path): Path {
 	return { start: spine.start, edges: [...spine.edges, join, ...back] };
 }
 
+/** How much of a tape's width a number takes where the tape runs so: its figures stand upright whichever way it lies. px */
+const across = (number: string, out: Point, width: number): number =>
+	Math.abs(out[0]) * textWidth(number, 'small', width) + Math.abs(out[1]) * voiceSize('small', width) * 0.7;
+
 /** Words beside a tick: beside it when the ticks lie level, under or over it when they stand. */
 function set(at: Point, out: Point, text: string, voice: Voice, width: number, onBody = false): RulerText {
 	const size = voiceSize(voice, width);
 	const half = textWidth(text, voice, width) / 2;
-	if (onBody) return { at: [at[0] + out[0] * 3, at[1] + out[1] * 3 + size * 0.34], anchor: 'middle', text, voice };
+	if (onBody) return { at: [at[0], at[1] + size * 0.34], anchor: 'middle', text, voice };
 	if (Math.abs(out[0]) > 0.7) return { at: [at[0], at[1] + size * 0.34], anchor: out[0] < 0 ? 'end' : 'start', text, voice };
 	const lift = out[1] > 0 ? size * 0.8 : 0;
 	return { at: [at[0] + out[0] * half, at[1] + lift], anchor: 'middle', text, voice };

@@ -71,10 +71,10 @@ function measureWaistToHip(depth: number | undefined, unit: Unit): Drawing {
 function measureLength(length: number | undefined, unit: Unit): Drawing {
 	return sheet(WIDE, 296, `A tape hangs from the band's top edge down to the finished hem. The band sits above the waist line.${spokenReading(length, unit)}`, [
 		area(linePath([70, 250], [150, 250], [196, 26], [24, 26]), 'rightSide', 'edge'), rect([70, 250], [150, 278], 'rightSide', 'edge'), line([24, 26], [196, 26], 'fold'),
-		tape(linePath([236, 278], [236, 26]), unit, [], (length ?? 600) / 252),
-		line([150, 278], [240, 278], 'construction'), line([196, 26], [240, 26], 'construction'), line([40, 250], [70, 250], 'stitch'),
+		tape(linePath([242, 278], [242, 26]), unit, [], (length ?? 600) / 252),
+		line([150, 278], [246, 278], 'construction'), line([196, 26], [246, 26], 'construction'), line([40, 250], [70, 250], 'stitch'),
 		...taken(length, unit, [110, 130], 'finished'), words([110, 258], 'band', 'label', { anchor: 'middle' }),
-		words([0, 232], 'waist', 'label', { under: 'line' }), words([110, 36], 'hem', 'label', { anchor: 'middle' }), words([248, 6], 'to the hem', 'label'), words([262, 160], 'from the', 'label', { under: 'top edge' })
+		words([0, 232], 'waist', 'label', { under: 'line' }), words([110, 36], 'hem', 'label', { anchor: 'middle' }), words([254, 6], 'to the hem', 'label'), words([266, 160], 'from the', 'label', { under: 'top edge' })
 	]);
 }
 
