@@ -1,8 +1,9 @@
 // A learner's choices from the draft's form. Each is open only where her class leaves it open.
 import type { Choices, Unit } from '$lib/class/event.ts';
 import type { ClassRules } from '$lib/class/rules.ts';
-import { parseLength } from '$lib/drafting/length.ts';
+import { formatLength, parseLength } from '$lib/drafting/length.ts';
 import { ok, refuse, type Issue, type Result } from '$lib/drafting/result.ts';
+import type { FlaredSkirt } from '$lib/drafting/skirt.ts';
 
 /** The shares a learner may choose from. */
 export const shares = [0.25, 0.5, 0.75, 1] as const;
@@ -26,9 +27,28 @@ const opens: Readonly<Record<keyof Typed, keyof ClassRules['open']>> = {
 
 export const isOpen = (rules: ClassRules, key: keyof Typed): boolean => rules.open[opens[key]];
 
+const keys = ['share', 'waistEase', 'bandDepth', 'hem', 'hemFinish'] as const;
+
+/** A skirt as its fields show it: rounded to the ruler. */
+export const shownIn = (skirt: FlaredSkirt, unit: Unit): Typed => ({
+	share: String(skirt.share), hemFinish: skirt.hemFinish,
+	waistEase: formatLength(skirt.waistEase, unit), bandDepth: formatLength(skirt.band.depth, unit), hem: formatLength(skirt.hem, unit)
+});
+
+/**
+ * The fields that say something else than was shown. One left as it was isn't read back: 1 cm shown as 3/8 in would
+ * return as 9.5 mm, and what followed the class would stay where it is.
+ */
+export const touched = (typed: Typed, shown: Typed): Typed =>
+	Object.fromEntries(keys.flatMap((key) => (typed[key] === undefined || typed[key] === shown[key] ? [] : [[key, typed[key]]])));
+
+/** The form says beside each field what it showed. */
 export function typedFrom(form: FormData): Typed {
-	const text = (key: string) => (typeof form.get(key) === 'string' ? { [key]: String(form.get(key)) } : {});
-	return { ...text('share'), ...text('waistEase'), ...text('bandDepth'), ...text('hem'), ...text('hemFinish') };
+	const texts = (mark: string): Typed => Object.fromEntries(keys.flatMap((key) => {
+		const text = form.get(`${key}${mark}`);
+		return typeof text === 'string' ? [[key, text]] : [];
+	}));
+	return touched(texts(''), texts('-shown'));
 }
 
 /** Least and most in mm of what may be typed; what can't be drafted from them is the engine's to say. */
