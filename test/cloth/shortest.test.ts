@@ -40,6 +40,7 @@ test('Where there is no proof there is an honest bound: no longer than the cloth
 	expect(bound / 10).toBeGreaterThanOrEqual(area / 150 - 1e-6);
 	// Laid before, so it can be.
 	expect(bound / 10).toBeLessThan(250.73);
+	expect(length! / 10).toBeLessThan(250.73 * 1.01);
 	expect(proved).toBe(false);
 	expect(above).toBeCloseTo((length! / bound - 1) * 100, 9);
 });

@@ -50,20 +50,22 @@ export function* longest(question: Question, limit: Limit, seed: number): Genera
 	}
 	if (!best) return answer();
 	yield answer();
-	let share = 0.03;
+	let share = 0.05;
 	/** Radii between these two were asked and stayed open. */
 	let [openFrom, openTo] = [Infinity, -Infinity];
 	while (bound - outerOf(best) > within && !limit.over()) {
 		const [below, above] = [Math.min(openFrom, bound) - outerOf(best), bound - Math.max(openTo, outerOf(best))];
 		if (openTo > 0 && Math.max(below, above) < within / 2) {
-			share *= 3;
 			[openFrom, openTo] = [Infinity, -Infinity];
 			continue;
 		}
 		const outer: number = below >= above ? outerOf(best) + below / 2 : bound - above / 2;
 		const result = ask(outer, Math.min(0.5, share));
 		if (result === 'none') bound = outer;
-		else if (result === 'open') [openFrom, openTo] = [Math.min(openFrom, outer), Math.max(openTo, outer)];
+		else if (result === 'open') {
+			share *= 2;
+			[openFrom, openTo] = [Math.min(openFrom, outer), Math.max(openTo, outer)];
+		}
 		// What was open below a radius that fits fits too.
 		if (openTo <= outerOf(best) || openFrom >= bound) [openFrom, openTo] = [Infinity, -Infinity];
 		yield answer();

@@ -174,7 +174,7 @@ export class Search {
 	private shrunk(regions: readonly Region[]): 0 | 1 | 2 {
 		let state: 0 | 1 | 2 = free;
 		for (const region of regions) {
-			this.regions.work += region.ax.length;
+			this.regions.work += region.ax.length + 20;
 			const one = shrink(region);
 			if (one === forbidden || box.x0 > box.x1 || box.y0 > box.y1) return forbidden;
 			if (one > state) state = one;
@@ -183,6 +183,7 @@ export class Search {
 	}
 
 	private branch(node: Node): void {
+		this.regions.work += 40 * this.m * this.m;
 		const split = this.choose(node);
 		if (!split) {
 			this.unsure = true;

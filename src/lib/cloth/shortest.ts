@@ -15,22 +15,24 @@ export function* shortest(problem: Problem, limit: Limit, seed: number): Generat
 	let bound = leastLength(problem);
 	let impossible = false;
 	const answer = (): Answer => answerOf(problem, improver, bound, impossible, limit);
-	const improve = (share: number): void => {
-		const stop = limit.part(share);
-		while (!stop()) improver.attempt();
-	};
 	const pieces = problem.kinds.reduce((count, { copies }) => count + copies.length, 0);
-	improve(pieces <= 5 ? 0.01 : 0.05);
+	for (let tries = pieces > 5 ? 40 : 12; tries > 0 && !limit.over(); tries--) improver.attempt();
 	yield answer();
-	if (pieces > 5) improve(0.2);
-	yield answer();
+	// Few pieces are soon proved; more are first laid well.
+	if (pieces > 5 || !improver.best) {
+		const stop = limit.part(pieces > 9 ? 0.4 : 0.1);
+		while (!stop()) {
+			improver.press(stop);
+			yield answer();
+		}
+	}
 	// To within 1 mm of the best; each better layout on the way sets the next aim.
 	for (let aim = 0.5; !limit.over() && !impossible; ) {
 		const target = improver.best ? improver.best.length - within : most;
 		if (target <= bound) break;
 		const prover = new Prover(problem, regions, target);
 		const stop = limit.part(aim);
-		let result = prover.run(stop);
+		const result = prover.run(stop);
 		if (result === 'none') {
 			bound = Math.max(bound, target);
 			impossible = !improver.best;
@@ -51,7 +53,7 @@ function* raised(problem: Problem, regions: Regions, limit: Limit, improver: Imp
 	let bound = from;
 	for (let part = 0.5; !limit.over(); ) {
 		const stop = limit.part(0.15);
-		while (!stop()) improver.attempt();
+		while (!stop()) improver.press(stop);
 		const best = improver.best?.length ?? problem.length ?? longest(problem);
 		if (best - bound <= within) break;
 		const target = bound + (best - within - bound) * part;
