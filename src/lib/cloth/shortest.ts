@@ -14,58 +14,41 @@ export function* shortest(problem: Problem, limit: Limit, seed: number): Generat
 	/** No layout is shorter than this. */
 	let bound = leastLength(problem);
 	let impossible = false;
+	const proved = (): boolean => impossible || (improver.best !== null && improver.best.length - bound <= within + 1e-6);
 	const answer = (): Answer => answerOf(problem, improver, bound, impossible, limit);
 	const pieces = problem.kinds.reduce((count, { copies }) => count + copies.length, 0);
 	for (let tries = pieces > 5 ? 40 : 12; tries > 0 && !limit.over(); tries--) improver.attempt();
 	yield answer();
-	// Few pieces are soon proved; more are first laid well.
-	if (pieces > 5 || !improver.best) {
+	/** To within 1 mm of the best: is there a layout that is shorter still? */
+	const aim = (): number => (improver.best ? improver.best.length - within : most);
+	const prove = (share: number, target = aim()): 'none' | 'open' | 'shorter' => {
+		const result = target <= bound ? 'none' : new Prover(problem, regions, target).run(limit.part(share));
+		if (result === 'open') return 'open';
+		if (result !== 'none') return improver.take(result) ? 'shorter' : 'open';
+		bound = Math.max(bound, target);
+		impossible = !improver.best && target >= most;
+		return 'none';
+	};
+	// Many pieces are laid well first, unless the proof turns out to be quick.
+	if (pieces > 5 && prove(0.03) !== 'none') {
 		const stop = limit.part(pieces > 9 ? 0.4 : 0.1);
 		while (!stop()) {
 			improver.press(stop);
 			yield answer();
 		}
 	}
-	// To within 1 mm of the best; each better layout on the way sets the next aim.
-	for (let aim = 0.5; !limit.over() && !impossible; ) {
-		const target = improver.best ? improver.best.length - within : most;
-		if (target <= bound) break;
-		const prover = new Prover(problem, regions, target);
-		const stop = limit.part(aim);
-		const result = prover.run(stop);
-		if (result === 'none') {
-			bound = Math.max(bound, target);
-			impossible = !improver.best;
-			break;
-		}
-		if (result !== 'open') improver.take(result);
-		else {
-			bound = yield* raised(problem, regions, limit, improver, bound, answer);
-			break;
-		}
-		yield answer();
-	}
-	return answer();
-}
-
-/** Without a proof to 1 mm: the greatest length that still can be ruled out, nearer and nearer; and better layouts, in turn. */
-function* raised(problem: Problem, regions: Regions, limit: Limit, improver: Improver, from: number, answer: () => Answer): Generator<Answer, number> {
-	let bound = from;
-	for (let part = 0.5; !limit.over(); ) {
+	// Each better layout on the way sets the next aim.
+	let state: 'none' | 'open' | 'shorter' = 'shorter';
+	for (; state === 'shorter' && !proved() && !limit.over(); yield answer()) state = prove(0.5);
+	// Without a proof to 1 mm: the greatest length that still can be ruled out, nearer and nearer; and better layouts, in turn.
+	for (let part = 0.5; state !== 'none' && !proved() && !limit.over(); yield answer()) {
 		const stop = limit.part(0.15);
 		while (!stop()) improver.press(stop);
-		const best = improver.best?.length ?? problem.length ?? longest(problem);
-		if (best - bound <= within) break;
-		const target = bound + (best - within - bound) * part;
-		const result = new Prover(problem, regions, target).run(limit.part(0.3));
-		if (result === 'none') {
-			bound = target;
-			part = Math.min(1, part * 1.5);
-		} else if (result === 'open') part /= 2;
-		else improver.take(result);
-		yield answer();
+		const result = prove(0.3, bound + (aim() - bound) * part);
+		if (result === 'none') part = Math.min(1, part * 1.5);
+		else if (result === 'open') part /= 2;
 	}
-	return bound;
+	return answer();
 }
 
 /** Every piece behind the last: longer no layout needs to be. */
