@@ -15,7 +15,7 @@ test('Every code in the layout question’s source has words, and every code wit
 test('A piece that is wider than the cloth is told with both figures, in either unit', () => {
 	const read = checkQuestion({ cloth: { width: 90 }, pieces: [rectangle('band', 1, 120, 100, [0])] });
 	const [issue] = read.ok ? [] : read.issues;
-	expect(layoutIssueSentence(issue!, 'cm')).toBe('A piece is 100 cm across where it lies narrowest, and the cloth is 90 cm wide. Take wider cloth, allow another turn, or add a seam.');
+	expect(layoutIssueSentence(issue!, 'cm')).toBe('A piece is 100.0 cm across where it lies narrowest, and the cloth is 90.0 cm wide. Take wider cloth, allow another turn, or add a seam.');
 	expect(layoutIssueSentence(issue!, 'in')).toContain(' in across');
 	expect(layoutIssueSentence({ code: 'length-missing', path: '' }, 'cm')).toBeNull();
 });
