@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import type { Body } from '../../src/lib/drafting/body.ts';
 import { draftSkirt } from '../../src/lib/drafting/draft.ts';
+import { readingsMissing } from '../../src/lib/drafting/pleated/cuttable.ts';
 import type { Skirt } from '../../src/lib/drafting/skirt.ts';
 
 const skirt: Skirt = {
@@ -37,4 +39,18 @@ test('A cut waist radius that is not larger than the seam allowance leaves no ro
 test('A band as deep as the length, a hem as deep as the skirt, and a lining shortened to nothing are refused together', () => {
 	expect(issues(700, { length: 40 }).map(({ code, path }) => [code, path])).toEqual([['band-deeper-than-length', 'skirt.length']]);
 	expect(issues(700, { length: 100, hem: 60, lining: { shorterBy: 60, share: null } }).map(({ code, path }) => [code, path])).toEqual([['hem-deeper-than-skirt', 'skirt.hem'], ['lining-too-short', 'skirt.lining.shorterBy']]);
+});
+
+test('A refusal for want of a reading names the reading to take, and the draft stands once it is there', () => {
+	const elastic: Skirt = { ...skirt, closure: 'none', band: { kind: 'elastic', depth: 40, underlap: 0, sits: 'above', elastic: 30 } };
+	const missing = draftSkirt({ waist: 700 }, elastic);
+	expect(missing).toMatchObject({ ok: false, issues: [{ code: 'elastic-needs-hip', path: 'body.hip', received: null, measure: ['hip'] }] });
+	expect(draftSkirt({ waist: 700, hip: 960 }, elastic).ok).toBe(true);
+	const pleats = readingsMissing({ waist: 700 });
+	expect(pleats.map(({ code, measure }) => [code, measure])).toEqual([['pleats-need-hip', ['hip']], ['pleats-need-hip-depth', ['waistToHip']]]);
+	expect(readingsMissing({ waist: 700, hip: 960, waistToHip: 200 })).toEqual([]);
+	const plain = (body: Body) => { const draft = draftSkirt(body, skirt); return draft.ok ? draft.value.checks.flatMap(({ code, measure }) => (measure ? [[code, measure]] : [])) : []; };
+	expect(plain({ waist: 700 })).toEqual([['hip-missing', ['hip']]]);
+	expect(plain({ waist: 700, hip: 960 })).toEqual([['hip-depth-missing', ['waistToHip']]]);
+	expect(plain({ waist: 700, hip: 960, waistToHip: 200 })).toEqual([]);
 });

@@ -1,3 +1,5 @@
+import type { Body } from './body.ts';
+
 /** A change that clears a check: set the choice at `path` to `value` (mm, radians, a share, a count, or a word). */
 export interface WayOut {
 	/** Dotted path into the draft's input, such as `skirt.share`. */
@@ -26,4 +28,6 @@ export interface Check {
 	/** Which seam or piece it is about, where there are several. */
 	readonly about?: string;
 	readonly waysOut: readonly WayOut[];
+	/** Readings to take before it can be looked at. */
+	readonly measure?: readonly (keyof Body)[];
 }

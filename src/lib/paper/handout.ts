@@ -2,9 +2,11 @@
 import type { Point } from '../drafting/geometry/point.ts';
 import type { Draft } from '../drafting/draft.ts';
 import type { StageList } from '../lesson/lesson.ts';
+import type { OwnMade } from '../lesson/own-made.ts';
 import { workingOf } from '../lesson/flared-working.ts';
 import { num, numUnit } from './diagrams/number.ts';
 import { sectorDiagram } from './diagrams/sector.ts';
+import { madeRows } from './handout-made.ts';
 import { drawingItems, type Laid } from './drawing-items.ts';
 import { breakLines, textLength } from './letter.ts';
 import { markingPlan, type MarkingPlan, type PlannedTable } from './marking-plan.ts';
@@ -21,6 +23,8 @@ export interface HandoutOptions {
 	readonly date: string;
 	readonly stages: StageList;
 	readonly gate: readonly { readonly id: string; readonly says: string }[];
+	/** What was measured on the real thing; null while nothing was. */
+	readonly made?: OwnMade | null;
 	/** Are her readings printed? Only if she chose it. */
 	readonly bodyFigures: boolean;
 }
@@ -215,7 +219,7 @@ function writeGate(pages: Pages, gate: HandoutOptions['gate'], title = 'Ready to
 
 const SHOWN = ['waistSeamGirth', 'waistRadius', 'cutWaistRadius', 'skirtLength', 'hemRadius', 'cutHemRadius', 'hemSweep', 'bandCutLength', 'bandCutDepth'] as const;
 /** Each figure to sew by with the sum it comes from. The waist's own reading stands in a sum only if it was chosen. */
-function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: HandoutOptions): void {
+function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures, made }: HandoutOptions): void {
 	const { left, right } = pages.room;
 	const { body, figures: f } = draft;
 	heading(pages, 'Your figures', 20);
@@ -243,6 +247,9 @@ function writeFigures(pages: Pages, draft: Draft, { unit, bodyFigures }: Handout
 		row('zip to buy', '', numUnit(f.zipLength, unit));
 		row('zip ends below the waist stitch line', '', num(f.zipEndBelowSeam, unit));
 	}
+	const asMade = made ? madeRows(made, unit) : [];
+	if (asMade.length > 0) heading(pages, 'As made: these count now', 7);
+	for (const [name, aside, result] of asMade) row(name, aside, result);
 	pages.y -= 4;
 }
 

@@ -2,6 +2,7 @@
 import type { LoggedEvent, Unit } from '../class/event.ts';
 import type { Draft } from '../drafting/draft.ts';
 import { stagesOf, type Lesson } from '../lesson/lesson.ts';
+import type { OwnMade } from '../lesson/own-made.ts';
 import { handoutSheets } from '../paper/handout.ts';
 import type { CoverOptions } from '../paper/cover.ts';
 import type { Join } from '../paper/grid.ts';
@@ -17,6 +18,8 @@ import { writePdf } from './pdf.ts';
 export interface Paper {
 	readonly draft: Draft;
 	readonly unit: Unit;
+	/** What she has measured on the real thing. */
+	readonly made: OwnMade | null;
 	readonly code: string;
 	readonly date: string;
 	readonly lesson: Lesson;
@@ -25,16 +28,16 @@ export interface Paper {
 
 /** Null while her numbers are not enough to draft from. `name` gives its initial only. */
 export function paperFor(lesson: Lesson, held: Class, name: string, events: readonly LoggedEvent[], now: Date): Paper | null {
-	const { state, own } = skirtDesk(lesson, held.rules, events);
+	const { state, own, made } = skirtDesk(lesson, held.rules, events);
 	if (!own.draft?.ok) return null;
 	const initial = Array.from(name.trim())[0]?.toUpperCase() ?? '';
 	return {
-		draft: own.draft.value, unit: state.unit ?? held.rules.unit, code: `${held.id} ${initial}`, date: now.toISOString().slice(0, 10), lesson, held
+		draft: own.draft.value, made, unit: state.unit ?? held.rules.unit, code: `${held.id} ${initial}`, date: now.toISOString().slice(0, 10), lesson, held
 	};
 }
 
-export const handoutOf = ({ draft, unit, code, date, lesson, held }: Paper, paper: PaperName, bodyFigures: boolean): readonly Sheet[] =>
-	handoutSheets(draft, { paper, unit, code, date, stages: stagesOf(lesson), gate: held.rules.gate, bodyFigures });
+export const handoutOf = ({ draft, made, unit, code, date, lesson, held }: Paper, paper: PaperName, bodyFigures: boolean): readonly Sheet[] =>
+	handoutSheets(draft, { paper, made, unit, code, date, stages: stagesOf(lesson), gate: held.rules.gate, bodyFigures });
 
 /** How a pattern is printed: on which paper, joined how, at which scale. */
 export interface PatternChoice {

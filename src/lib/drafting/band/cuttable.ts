@@ -5,7 +5,7 @@ import type { FlaredSkirt } from '../skirt.ts';
 import { contourFigures, contourTurn } from './contour-figures.ts';
 
 export function bandObstacles(body: Body, { band, waistEase, allowances }: FlaredSkirt): readonly Issue[] {
-	if (band.kind === 'elastic' && body.hip === undefined) return [{ code: 'elastic-needs-hip', path: 'body.hip', expected: 'length', received: null }];
+	if (band.kind === 'elastic' && body.hip === undefined) return [{ code: 'elastic-needs-hip', path: 'body.hip', expected: 'length', received: null, measure: ['hip'] }];
 	if (band.kind !== 'contour') return [];
 	const { lower, depth } = band;
 	const top = body.waist + waistEase;

@@ -7,10 +7,10 @@ import { shareWays } from './share-ways.ts';
 
 export function hipChecks({ body, skirt, figures }: Drafted): readonly Check[] {
 	const { hip, waistToHip, waist } = body;
-	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [] }];
+	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [], measure: ['hip'] }];
 	const checks: Check[] = [];
 	if (waist > hip) checks.push({ code: 'waist-over-hip', severity: 'note', figures: { waist, hip }, waysOut: [] });
-	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [] }];
+	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [], measure: ['waistToHip'] }];
 	const needed = hip + skirt.hipEase;
 	const { waistSeamGirth, skirtLength, hipDepth = 0 } = figures;
 	// A skirt that ends above the hip has no girth there to look at; its hem must still go round what it reaches.

@@ -78,7 +78,7 @@ export function rescue(code: RescueCode, draft: Draft, readings: AsMade): Result
 	const read = asks.find((name) => readings[name] !== undefined);
 	if (asks.length > 0 && read === undefined) return refuse({ code: 'reading-missing', path: `asMade.${asks[0]!}`, expected: asks });
 	if ((code === 'lining-tight' || code === 'lining-long') && !draft.skirt.lining) return refuse({ code: 'no-lining', path: 'skirt.lining', expected: 'a lining', received: null });
-	if (code === 'zip-short' && draft.figures.openingBelowSeam === undefined) return refuse({ code: 'hip-needed', path: 'body.hip', expected: 'length' });
+	if (code === 'zip-short' && draft.figures.openingBelowSeam === undefined) return refuse({ code: 'hip-needed', path: 'body.hip', expected: 'length', received: null, measure: ['hip'] });
 	const made = asMadeOf(draft, only(readings, asks));
 	if (!made.ok) return made;
 	const { planned, made: was, fault, mend } = found(code, draft, readings, made.value);

@@ -23,8 +23,8 @@ export function knownBody(body: Body): KnownBody | null {
 
 /** The readings that pleats need; the way on is to take them. */
 export const readingsMissing = ({ hip, waistToHip }: Body): readonly Issue[] => [
-	...(hip === undefined ? [{ code: 'pleats-need-hip', path: 'body.hip', expected: 'length', received: undefined }] : []),
-	...(waistToHip === undefined ? [{ code: 'pleats-need-hip-depth', path: 'body.waistToHip', expected: 'length', received: undefined }] : [])
+	...(hip === undefined ? [{ code: 'pleats-need-hip', path: 'body.hip', expected: 'length', received: null, measure: ['hip'] as const }] : []),
+	...(waistToHip === undefined ? [{ code: 'pleats-need-hip-depth', path: 'body.waistToHip', expected: 'length', received: null, measure: ['waistToHip'] as const }] : [])
 ];
 
 export function pleatedObstacles(body: KnownBody, skirt: PleatedSkirt): readonly Issue[] {

@@ -56,9 +56,9 @@ function ratioWays(skirt: TieredSkirt, girth: number, needed: number, upTo: numb
 
 function hipChecks(drafted: Drafted): readonly TieredCheck[] {
 	const { body: { hip, waistToHip, waist }, skirt, figures } = drafted;
-	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [] }];
+	if (hip === undefined) return [{ code: 'hip-missing', severity: 'caution', figures: {}, waysOut: [], measure: ['hip'] }];
 	const checks: TieredCheck[] = waist > hip ? [{ code: 'waist-over-hip', severity: 'note', figures: { waist, hip }, waysOut: [] }] : [];
-	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [] }];
+	if (waistToHip === undefined) return [...checks, { code: 'hip-depth-missing', severity: 'note', figures: { hip }, waysOut: [], measure: ['waistToHip'] }];
 	if (waistToHip > figures.skirtLength) {
 		return [...checks, { code: 'hip-below-hem', severity: 'note', figures: { hipDepth: waistToHip, skirtLength: figures.skirtLength }, waysOut: [] }];
 	}
