@@ -1,4 +1,4 @@
-import type { Body } from './body.ts';
+import type { Measurement } from './body.ts';
 
 /** A change that clears a check: set the choice at `path` to `value` (mm, radians, a share, a count, or a word). */
 export interface WayOut {
@@ -29,5 +29,5 @@ export interface Check {
 	readonly about?: string;
 	readonly waysOut: readonly WayOut[];
 	/** Readings to take before it can be looked at. */
-	readonly measure?: readonly (keyof Body)[];
+	readonly measure?: readonly Measurement[];
 }

@@ -1,5 +1,5 @@
 // How the pure code says no: returned, never thrown, and without prose (the wording lives in ui/wording).
-import type { Body } from './body.ts';
+import type { Measurement } from './body.ts';
 import type { WayOut } from './check.ts';
 
 /** One thing that stands in the way, as plain data. Lengths in it are millimetres, angles radians. */
@@ -17,7 +17,7 @@ export interface Issue {
 	/** Changes that mend it, where they can be worked out. */
 	readonly waysOut?: readonly WayOut[];
 	/** Readings to take: the way on where no choice mends it. */
-	readonly measure?: readonly (keyof Body)[];
+	readonly measure?: readonly Measurement[];
 }
 
 export type Result<T> =
