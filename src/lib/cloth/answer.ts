@@ -6,11 +6,11 @@ import type { Found } from './prover.ts';
 export interface Answer {
 	/** Null while neither a layout nor its impossibility is known. */
 	readonly fits: boolean | null;
-	/** Of the layout, mm; null without one. */
+	/** That the layout takes, mm; null without one. */
 	readonly length: number | null;
-	/** The radius asked for, mm; null where none was. */
+	/** What was to be greatest, mm: the outer radius, or a skirt’s length (`family.ts`); null where that wasn’t asked. */
 	readonly outer: number | null;
-	/** No layout is shorter; or no radius is greater. Millimetres. */
+	/** No layout is shorter than this; or the unknown can’t be greater. Millimetres. */
 	readonly bound: number;
 	/** The bound is within 1 mm of what was found, or nothing fits and that is certain. */
 	readonly proved: boolean;

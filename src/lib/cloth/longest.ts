@@ -1,14 +1,13 @@
-// The greatest outer radius of the panels at which everything still fits: halving between one that does and one that provably
-// doesn't. A greater radius holds every smaller one, so there is one such place.
+// The greatest value of a family's unknown (the panels' outer radius, a skirt's length) at which everything still fits on a found
+// cloth: halving between one that does and one that provably doesn't. Greater pieces hold smaller ones, so there is one such place.
 import { placementsOf, within, type Answer } from './answer.ts';
-import type { ClothPiece, Question } from './cloth.ts';
 import { lengthOf } from './compact.ts';
 import { Improver } from './improve.ts';
 import type { Limit } from './limit.ts';
 import { prepare, type Problem } from './problem.ts';
 import { Prover, type Found } from './prover.ts';
 import { Regions } from './regions.ts';
-import { leastDepth, withOuter } from './outer.ts';
+import type { Family } from './family.ts';
 
 interface Laid extends Found {
 	readonly outer: number;
@@ -18,13 +17,13 @@ interface Laid extends Found {
 /** mm to which the radius is found after it is proved to 1 mm, while there is time. */
 const fine = 0.1;
 
-export function* longest(question: Question, limit: Limit, seed: number): Generator<Answer, Answer> {
-	const length = question.cloth.length!;
-	const least = panelOf(question).shape.inner + leastDepth;
+export function* longest(family: Family, limit: Limit, seed: number): Generator<Answer, Answer> {
+	const { at, least } = family;
+	const length = at(least).cloth.length ?? Infinity;
 	let best: Laid | null = null;
 	let impossible = false;
 	/** No radius from here on fits. */
-	let bound = leastImpossible(question, least);
+	let bound = leastImpossible(family);
 	const answer = (): Answer => ({
 		fits: best ? true : impossible ? false : null, length: best && lengthOf(best.problem, best.cast, best.places), outer: best && best.outer, bound,
 		proved: best ? bound - best.outer <= within + 1e-6 : impossible, above: best && Math.max(0, (bound / best.outer - 1) * 100),
@@ -32,7 +31,7 @@ export function* longest(question: Question, limit: Limit, seed: number): Genera
 	});
 	/** One radius: does it fit? A little guessing first, then the search, for a share of the work that is left. */
 	const ask = (outer: number, share: number): Found | 'none' | 'open' => {
-		const problem = prepare(withOuter(question, outer));
+		const problem = prepare(at(outer));
 		const regions = new Regions(problem);
 		const stop = limit.part(share);
 		limit.of(regions);
@@ -83,23 +82,17 @@ export function* longest(question: Question, limit: Limit, seed: number): Genera
 /** What `ask` found meanwhile is not seen by the compiler. */
 const outerOf = (laid: Laid | null): number => laid?.outer ?? 0;
 
-function panelOf({ pieces }: Question): ClothPiece & { readonly shape: { readonly kind: 'sector'; readonly inner: number } } {
-	const piece = pieces.find(({ name }) => name === 'panel');
-	if (piece?.shape.kind !== 'sector') throw new Error(`no sector called panel among ${pieces.map(({ name }) => name).join(', ')}`);
-	return { ...piece, shape: piece.shape };
-}
-
 /** By area, and by what lies on the cloth alone. */
-function leastImpossible(question: Question, least: number): number {
-	const { cloth: { width, length, unusable } } = question;
+function leastImpossible({ at, least, most }: Family): number {
+	const { width, length, unusable, folded } = at(least).cloth;
 	const clipped = unusable.map((place) => Math.max(0, Math.min(length!, place.x + place.length) - Math.max(0, place.x)) * Math.max(0, Math.min(width, place.y + place.width) - Math.max(0, place.y)));
 	// Places may overlap, so only the largest is surely lost.
-	const area = (length! * width - Math.max(0, ...clipped)) / (question.cloth.folded ? 2 : 1);
+	const area = (length! * width - Math.max(0, ...clipped)) / (folded ? 2 : 1);
 	const possible = (outer: number): boolean => {
-		const problem = prepare(withOuter(question, outer), 'sizes');
+		const problem = prepare(at(outer), 'sizes');
 		return problem.kinds.every(({ choices }) => choices.length > 0) && problem.area <= area;
 	};
-	let [from, to] = [least, least + 2 * (width + length!)];
+	let [from, to] = [least, most];
 	while (to - from > 0.05) {
 		const middle = (from + to) / 2;
 		if (possible(middle)) from = middle;

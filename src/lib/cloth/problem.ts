@@ -99,7 +99,7 @@ export function prepare({ cloth, pieces, gap }: Question, only?: 'sizes'): Probl
 	};
 }
 
-function fitsAlone(outline: Outline, { width, length, folded }: Cloth): boolean {
+export function fitsAlone(outline: Outline, { width, length, folded }: Cloth): boolean {
 	const { from, to } = bounds(outline);
 	return to[1] - from[1] <= (folded ? width / 2 : width) + 1e-6 && to[0] - from[0] <= (length ?? Infinity) + 1e-6;
 }

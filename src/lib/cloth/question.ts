@@ -5,7 +5,7 @@ import type { Point } from '../drafting/geometry/point.ts';
 import { brief, Fields } from '../drafting/fields.ts';
 import { ok, refuse, type Issue, type Result } from '../drafting/result.ts';
 import type { Cloth, ClothPiece, Place, Question } from './cloth.ts';
-import { leastDepth } from './outer.ts';
+import { leastDepth } from './family.ts';
 import { waysToLie } from './problem.ts';
 import { outlineOf, polygonOutline, type Shape } from './shape.ts';
 
