@@ -109,8 +109,8 @@ test('Taking any way out of a check clears it', () => {
 	// None of them is an empty promise: each was taken.
 	expect(takeAllWaysOut([...drafted(many, 8), ...drafted(many, 88, anyStyle)], draftSkirt)).toEqual([
 		'casing-depth skirt.band.depth', 'casing-depth skirt.band.elastic', 'hem-surplus skirt.hem', 'hem-surplus skirt.hemFinish', 'hem-to-floor skirt.length', 'hip-fit skirt.hipEase', 'hip-fit skirt.share', 'lining-fit skirt.lining.share', 'lining-fit skirt.share',
-		'lining-opening skirt.length', 'lining-shorter skirt.lining.shorterBy', 'opening-longer-than-skirt skirt.length', 'pulls-on skirt.closure', 'pulls-on skirt.waistEase', 'stretch-cloth skirt.clothKind', 'stride skirt.share',
-		'zip-allowance skirt.allowances.seam', 'zip-longer-than-skirt skirt.length'
+		'lining-opening skirt.length', 'lining-opening skirt.lengths.back', 'lining-opening skirt.lengths.sideLeft', 'lining-shorter skirt.lining.shorterBy', 'opening-longer-than-skirt skirt.length', 'opening-longer-than-skirt skirt.lengths.back', 'opening-longer-than-skirt skirt.lengths.sideLeft', 'pulls-on skirt.closure', 'pulls-on skirt.waistEase', 'stretch-cloth skirt.clothKind', 'stride skirt.share',
+		'zip-allowance skirt.allowances.seam', 'zip-longer-than-skirt skirt.length', 'zip-longer-than-skirt skirt.lengths.back', 'zip-longer-than-skirt skirt.lengths.sideLeft'
 	]);
 });
 
@@ -130,10 +130,12 @@ test('Taking any way on from a refusal makes a skirt that can be cut, as far as 
 	// Every kind of band and facing, on skirts that are hardly there.
 	const styled = cases(many, 99, anyStyle).map(({ body, skirt }) => ({ body, skirt: { ...skirt, length: 60 + 740 * random() } }));
 	// What mends a missing reading is the reading; a band deeper than its skirt has two ends to choose from.
-	const mends = (path: string) => /^skirt\.(band\.(kind|lower|depth|facing)|lining|hem)/.test(path);
+	const mends = (path: string) => /^skirt\.(band\.(kind|lower|depth|facing)|lining|hem|riseAt|waistDip|lengths\b(?!\.))/.test(path);
 	expect(takeAllWaysOn([...tight, ...styled], draftSkirt, mends)).toEqual([
 		'band-laps-itself skirt.band.kind', 'band-not-wider-below skirt.band.kind', 'facing-deeper-than-skirt skirt.band.facing', 'facing-deeper-than-skirt skirt.hemFacing',
 		'hem-deeper-than-skirt skirt.hem', 'lining-fuller skirt.lining.share', 'lining-laps-itself skirt.lining.share', 'lining-too-short skirt.lining.shorterBy',
-		'no-room-for-allowance skirt.allowances.seam', 'no-room-for-allowance skirt.allowances.waist', 'no-room-for-allowance skirt.share', 'panel-laps-itself skirt.panels'
+		'no-room-for-allowance skirt.allowances.seam', 'no-room-for-allowance skirt.allowances.waist', 'no-room-for-allowance skirt.share', 'panel-laps-itself skirt.panels',
+		'uneven-no-room skirt.lengths.back', 'uneven-no-room skirt.lengths.front', 'uneven-no-room skirt.lengths.sideLeft', 'uneven-no-room skirt.lengths.sideRight', 'uneven-no-room skirt.riseAt',
+		'waist-steep skirt.lengths.back', 'waist-steep skirt.lengths.front', 'waist-steep skirt.lengths.sideLeft', 'waist-steep skirt.lengths.sideRight', 'waist-steep skirt.riseAt', 'waist-steep skirt.waistDip.back', 'waist-steep skirt.waistDip.front'
 	]);
 });

@@ -95,8 +95,16 @@ export function anyStyle(random: Random, waist: number): Skirt {
 	const panels = ring ? 1 : plain.panels;
 	const widths = Array.from({ length: panels }, () => between(random, 0.5, 1.5));
 	const whole = widths.reduce((sum, width) => sum + width, 0);
+	const uneven = random() < 0.4;
+	const other = (): number => plain.length * between(random, 0.85, 1.15);
+	const side = other();
+	const lengths: Skirt['lengths'] = !uneven || random() < 0.2 ? undefined
+		: random() < 0.3 ? { back: other() } : { front: other(), sideLeft: side, sideRight: random() < 0.5 ? side : side * between(random, 0.95, 1.05), back: other() };
+	const foldedBack = random() < 0.3;
 	return {
-		...plain, band, panels, share: ring ? 1 : plain.share,
+		...plain, ...(lengths && { lengths }), ...(lengths && random() < 0.3 && { riseAt: 'waist' as const }),
+		...(uneven && random() < 0.4 && { waistDip: { front: random() < 0.5 ? 0 : between(random, 2, 30), back: between(random, 2, 30) } }),
+		...(foldedBack && { hemCorner: 'foldedBack' as const }), band, panels, share: ring ? 1 : plain.share,
 		closure: band.kind === 'elastic' || ring || random() < 0.1 ? 'none' : 'zip',
 		panelShares: panels > 1 && random() < 0.4 ? widths.map((width) => width / whole) : null,
 		hemFinish: (['turned', 'narrow', 'rolled', 'bound', 'faced'] as const)[Math.floor(random() * 5)]!,

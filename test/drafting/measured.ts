@@ -2,7 +2,8 @@
 import type { Edge, Outline } from '../../src/lib/drafting/geometry/outline.ts';
 import type { Point } from '../../src/lib/drafting/geometry/point.ts';
 
-const chords = 2000;
+/** Chords that an arc is cut into for each radian: they then fall short by less than a hundred-millionth. */
+const chordsPerRadian = 2000;
 
 export function chordPoints(from: Point, edge: Edge): readonly Point[] {
 	if (!edge.centre) return [from, edge.end];
@@ -10,6 +11,7 @@ export function chordPoints(from: Point, edge: Edge): readonly Point[] {
 	const radius = Math.hypot(from[0] - cx, from[1] - cy);
 	const start = Math.atan2(from[1] - cy, from[0] - cx);
 	const points: Point[] = [from];
+	const chords = Math.max(8, Math.ceil(chordsPerRadian * Math.abs(edge.turn)));
 	for (let i = 1; i < chords; i++) {
 		const angle = start + (edge.turn * i) / chords;
 		points.push([cx + radius * Math.cos(angle), cy + radius * Math.sin(angle)]);
@@ -22,13 +24,16 @@ export function chordPoints(from: Point, edge: Edge): readonly Point[] {
 const along = (points: readonly Point[]): number =>
 	points.slice(1).reduce((sum, point, i) => sum + Math.hypot(point[0] - points[i]![0], point[1] - points[i]![1]), 0);
 
+/** The edges of a run are walked one after the other. */
 export function walked(outline: Outline, name: string): number {
+	let [sum, found] = [0, false];
 	let from = outline.start;
 	for (const edge of outline.edges) {
-		if (edge.name === name) return along(chordPoints(from, edge));
+		if (edge.name === name) [sum, found] = [sum + along(chordPoints(from, edge)), true];
 		from = edge.end;
 	}
-	throw new Error(`no edge ${name}`);
+	if (!found) throw new Error(`no edge ${name}`);
+	return sum;
 }
 
 /** The shoelace over all chords, each arc's missing slivers put back: a chord of length c on radius r cuts off about c³/12r. */

@@ -14,7 +14,7 @@ export const checkCodes = [
 	'seam-walk', 'hip-fit', 'hip-missing', 'hip-depth-missing', 'hip-below-hem', 'waist-over-hip',
 	'pulls-on', 'casing-depth', 'elastic-fullness', 'opening', 'no-opening-needed', 'no-shop-zip', 'opening-longer-than-skirt', 'zip-longer-than-skirt', 'zip-allowance', 'zip-at-centre-back',
 	'hem-surplus', 'waist-clip', 'rounding-cost', 'band-to-waist', 'stride', 'lining-shorter', 'lining-fit', 'lining-opening',
-	'length-plausible', 'hem-to-floor', 'woven-cloth', 'stretch-cloth', 'readings-apart', 'slip-by-ten', 'units-mixed', 'digits-swapped'
+	'lengths-between', 'length-plausible', 'hem-to-floor', 'woven-cloth', 'stretch-cloth', 'readings-apart', 'slip-by-ten', 'units-mixed', 'digits-swapped'
 ] as const;
 export type CheckCode = (typeof checkCodes)[number];
 

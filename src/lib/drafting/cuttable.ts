@@ -2,22 +2,39 @@
 import { bandObstacles } from './band/cuttable.ts';
 import type { Body } from './body.ts';
 import type { WayOut } from './check.ts';
-import { cutAngle, waistSeamOf } from './figures.ts';
+import { cutAngle } from './figures.ts';
 import { sweepAngle } from './sweep.ts';
 import type { Issue } from './result.ts';
-import { isRing, type FlaredSkirt } from './skirt.ts';
+import { lengthRange } from './profile.ts';
+import { isRing, isUneven, type FlaredSkirt } from './skirt.ts';
+import { trialObstacles } from './trial.ts';
+import { waistSeamOf } from './waist-seam.ts';
 
 /** Ways on are a hair inside the limit, so that they still hold after rounding (0.01 mm). */
 const hair = 0.01;
 const mostPanels = 12;
 export const leastShare = 0.1;
 
-export const obstacles = (body: Body, skirt: FlaredSkirt): readonly Issue[] => [...bandObstacles(body, skirt), ...obstaclesIn({
-	waistSeam: waistSeamOf(body, skirt), share: skirt.share, panels: skirt.panels, panelShares: skirt.panelShares, ring: isRing(skirt),
-	waistAllowance: skirt.allowances.waist, seamAllowance: skirt.allowances.seam, length: skirt.length, bandDepth: skirt.band.depth, hem: skirt.hem,
-	shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
-	waistFacing: skirt.band.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
-})];
+export function obstacles(body: Body, skirt: FlaredSkirt): readonly Issue[] {
+	const plain = plainObstacles(body, skirt);
+	return plain.length > 0 ? plain : trialObstacles(body, skirt);
+}
+
+/** All that a formula tells. */
+export const plainObstacles = (body: Body, skirt: FlaredSkirt): readonly Issue[] => [...bandObstacles(body, skirt), ...obstaclesIn({
+		waistSeam: waistSeamOf(body, skirt), share: skirt.share, panels: skirt.panels, panelShares: skirt.panelShares, ring: isRing(skirt),
+		waistAllowance: skirt.allowances.waist, seamAllowance: skirt.allowances.seam, ...shortestOf(skirt), bandDepth: skirt.band.depth, hem: skirt.hem,
+		shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
+		waistFacing: skirt.band.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
+	})];
+
+/** The shortest finished length, and the choice that makes it so. */
+export function shortestOf(skirt: FlaredSkirt): { readonly length: number; readonly lengthPath: string } {
+	if (!isUneven(skirt)) return { length: skirt.length, lengthPath: 'skirt.length' };
+	const { lengths = {} } = skirt;
+	const [[where, named] = ['', Infinity]] = Object.entries(lengths).sort(([, one], [, other]) => one - other);
+	return { length: lengthRange(skirt).least + skirt.band.depth, lengthPath: named < skirt.length ? `skirt.lengths.${where}` : 'skirt.length' };
+}
 
 /** What the obstacles rest on, as far as it could be read: each is looked at when all that it rests on is there. */
 export interface Rests {
@@ -29,7 +46,9 @@ export interface Rests {
 	readonly ring: boolean;
 	readonly waistAllowance: number | undefined;
 	readonly seamAllowance: number | undefined;
+	/** The shortest, and where it was said. */
 	readonly length: number | undefined;
+	readonly lengthPath: string;
 	readonly bandDepth: number | undefined;
 	readonly hem: number | undefined;
 	/** These four undefined also where there is no such thing. */
@@ -90,10 +109,10 @@ function liningObstacles({ waistSeam: seam, share, liningShare, panels, panelSha
 	}];
 }
 
-function lengthObstacles({ length, bandDepth, hem, shorterBy, waistFacing, hemFacing }: Rests): readonly Issue[] {
+function lengthObstacles({ length, lengthPath, bandDepth, hem, shorterBy, waistFacing, hemFacing }: Rests): readonly Issue[] {
 	if (length === undefined || bandDepth === undefined) return [];
 	const skirtLength = length - bandDepth;
-	if (skirtLength <= 0) return [{ code: 'band-deeper-than-length', path: 'skirt.length', expected: bandDepth, received: length, figures: { length, bandDepth } }];
+	if (skirtLength <= 0) return [{ code: 'band-deeper-than-length', path: lengthPath, expected: bandDepth, received: length, figures: { length, bandDepth } }];
 	const issues: Issue[] = [];
 	const deeper = (code: string, path: string, name: string, mm: number | undefined, instead: number): void => {
 		if (mm === undefined || mm < skirtLength) return;

@@ -1,5 +1,5 @@
 // What is taken where nothing is said, and why. Lengths in mm. Share, waist and length have none: they are the skirt.
-import type { Closure, HemFinish, Lining, Sits, ZipAt } from './skirt.ts';
+import type { Closure, HemCorner, HemFinish, Lining, RiseAt, Sits, ZipAt } from './skirt.ts';
 
 export interface Default<T> {
 	readonly value: T;
@@ -21,6 +21,9 @@ export const defaults = {
 	waistFacing: set<number>(60, 'deep enough to stay inside'),
 	closure: set<Closure>('zip', 'a woven cloth does not stretch over the hip'),
 	underlap: set<number>(30, 'room for a button or two hooks'),
+	/** Of `lengths`: what isn't named is as long as `length`. */
+	riseAt: set<RiseAt>('hem', 'a waist that stays an arc takes its band without a pull; the 1914 book makes the difference at the waist'),
+	hemCorner: set<HemCorner>('mitred', 'the seam allowance runs on, and a narrow hem hardly shows the difference'),
 	hem: set<number>(15, 'turned twice by half of it, it lies flat on a curve'),
 	hemFacing: set<number>(50, 'deep enough to lie flat and be caught down'),
 	hemFinish: set<HemFinish>('narrow', 'a curved hem eases least when it is narrow (Oregon State 4-H leaflet L-87: ¼ in or rolled for circles)'),

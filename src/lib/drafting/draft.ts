@@ -4,27 +4,30 @@ import { contourPieces } from './band/contour.ts';
 import { stripPieces } from './band/strip.ts';
 import type { Check } from './check.ts';
 import { checksOf } from './checks/all.ts';
-import { obstacles } from './cuttable.ts';
-import { facingPieces } from './facing.ts';
+import { plainObstacles } from './cuttable.ts';
 import { figuresOf } from './figures.ts';
+import { layerPieces, layersOf, type Layer } from './layer.ts';
+import { measuredFigures } from './measured.ts';
 import { liningBelowZip, type ZipFigures } from './opening.ts';
-import { landmarksOf, lining, panelPieces, panelPlaces, shell, type PanelPlace } from './panel.ts';
+import { landmarksOf, type PanelPlace } from './panel.ts';
 import type { Piece } from './piece.ts';
 import { ok, refuse, type Result } from './result.ts';
-import { ringPiece } from './ring.ts';
 import type { Seam } from './seam.ts';
 import { seamsOf, type BandWork } from './seams.ts';
-import { isRing, liningShare, type FlaredSkirt, type Skirt } from './skirt.ts';
+import type { FlaredSkirt, Skirt } from './skirt.ts';
+import { trialObstacles } from './trial.ts';
+import { profilesOf } from './uneven.ts';
 
 /** Every figure of a flared skirt, unrounded; lengths mm, angles radians, areas mm². */
 export interface Figures extends Partial<ZipFigures> {
 	readonly sweepAngle: number;
 	readonly waistSeamGirth: number;
+	/** Of a waist that is no arc about the corner, where nothing lifts or lowers it, as the cut radius. */
 	readonly waistRadius: number;
 	readonly cutWaistRadius: number;
-	/** Below the band. */
+	/** Below the band; where lengths differ, along the seam with the zip. */
 	readonly skirtLength: number;
-	/** To the hem fold. */
+	/** To the hem fold. Of a hem that is no arc about the corner, what an even one as long round would have. */
 	readonly hemRadius: number;
 	readonly cutHemRadius: number;
 	readonly hemSweep: number;
@@ -41,7 +44,23 @@ export interface Figures extends Partial<ZipFigures> {
 	readonly elasticLength?: number;
 	/** The least opening below the waist seam that lets the hip through; 0 when none is needed. Absent, as the zip is, without a hip. */
 	readonly openingBelowSeam?: number;
-	/** Of the widest panel, as the three figures below it. */
+	/** Where lengths differ or the waist dips: below the band, as it is cut, at the centres and the sides; and wherever it is least and greatest. */
+	readonly lengthFront?: number;
+	readonly lengthSideLeft?: number;
+	readonly lengthSideRight?: number;
+	readonly lengthBack?: number;
+	readonly shortestLength?: number;
+	readonly longestLength?: number;
+	/** From the corner to the waist seam and to the hem fold, likewise. */
+	readonly waistRadiusFront?: number;
+	readonly waistRadiusSideLeft?: number;
+	readonly waistRadiusSideRight?: number;
+	readonly waistRadiusBack?: number;
+	readonly hemRadiusFront?: number;
+	readonly hemRadiusSideLeft?: number;
+	readonly hemRadiusSideRight?: number;
+	readonly hemRadiusBack?: number;
+	/** Of the widest panel (of an uneven skirt, of the one with the most cloth), as the three figures below it. */
 	readonly panelAngle: number;
 	readonly panelCutArea: number;
 	readonly panelWaistCutLength: number;
@@ -80,15 +99,21 @@ export const ENGINE = '3';
  */
 export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
 	const skirt = settled(chosen);
-	const inTheWay = obstacles(body, skirt);
+	const inTheWay = plainObstacles(body, skirt);
 	if (inTheWay.length > 0) return refuse(...inTheWay);
+	const profiles = profilesOf(body, skirt);
+	if (profiles === 'steep') return refuse(...trialObstacles(body, skirt));
 
-	const figures = figuresOf(body, skirt);
-	const places = panelPlaces(skirt, figures.sweepAngle);
-	const band = bandWork(skirt, figures, places);
-	const pieces = piecesOf(body, skirt, figures, places, band);
-	const { zipEndBelowSeam: zipEnd, skirtLength, liningHemRadius = 0, liningWaistRadius = 0, liningOpeningBelowSeam = 0 } = figures;
-	const liningLength = liningHemRadius - liningWaistRadius;
+	const planned = figuresOf(body, skirt, profiles);
+	const layers = layersOf(skirt, planned, profiles);
+	const drawn = drawnLayers(layers);
+	if (!drawn) return refuse(...trialObstacles(body, skirt));
+	const { places } = layers[0]!;
+	const band = bandWork(skirt, planned, places);
+	const pieces = [...drawn[0]!, ...bandPieces(body, skirt, band), ...drawn.slice(1).flat()];
+	const figures = profiles ? { ...planned, ...measuredFigures(layers, drawn, planned) } : planned;
+	const { zipEndBelowSeam: zipEnd, skirtLength, liningOpeningBelowSeam = 0 } = figures;
+	const liningLength = skirtLength - (skirt.lining?.shorterBy ?? 0);
 	const seams = seamsOf({
 		places, pieces, skirt, band,
 		open: zipEnd === undefined ? 0 : zipEnd / skirtLength,
@@ -96,6 +121,18 @@ export function draftSkirt(body: Body, chosen: Skirt): Result<Draft> {
 	});
 	const drafted: Drafted = { unit: 'mm', body, skirt, figures, pieces, seams };
 	return ok({ ...drafted, checks: checksOf(drafted, chosen) });
+}
+
+/** Each layer's pieces; null where one has no cut line, which for an even skirt with mitred corners is our own bug: plainObstacles says there is room. */
+function drawnLayers(layers: readonly Layer[]): readonly (readonly Piece[])[] | null {
+	const drawn: (readonly Piece[])[] = [];
+	for (const layer of layers) {
+		const pieces = layerPieces(layer);
+		if (!pieces && !layer.size.shape && !layer.size.foldedBack) throw new Error(`no cut line round a panel of radius ${layer.size.waistRadius} with allowances ${layer.size.waistAllowance} and ${layer.size.seamAllowance}`);
+		if (!pieces) return null;
+		drawn.push(pieces);
+	}
+	return drawn;
 }
 
 /** What goes together whatever was asked: one panel has its seam at centre back (the check `zip-at-centre-back` says so), and what is pulled on has no underlap. */
@@ -112,23 +149,9 @@ function bandWork({ band, zipAt, closure, allowances }: FlaredSkirt, { waistSeam
 	return band.kind === 'contour' ? { contour: sewn } : { strip: { ...sewn, kind: band.kind, depth: band.depth, ring: closure === 'none', allowances } };
 }
 
-function piecesOf(body: Body, skirt: FlaredSkirt, figures: Figures, places: readonly PanelPlace[], work: BandWork): readonly Piece[] {
-	const { allowances, band } = skirt;
-	const { waistRadius, hemRadius, liningHemRadius, liningWaistRadius, liningSweepAngle } = figures;
-	const size = {
-		waistRadius, hemRadius, zipEnd: figures.zipEndBelowSeam,
-		waistAllowance: allowances.waist, seamAllowance: allowances.seam, hemAllowance: skirt.hem
-	};
-	const pieces = isRing(skirt) ? [ringPiece(size, 'panel', 'shell')] : [...panelPieces(places, size, shell)];
-	if (work && 'strip' in work) pieces.push(...stripPieces(work.strip));
-	else if (work && band.kind === 'contour') pieces.push(...contourPieces(work.contour, contourFigures(band, body.waist + skirt.waistEase), skirt));
-	pieces.push(...facingPieces(places, size, skirt));
-	if (liningHemRadius === undefined || liningWaistRadius === undefined || liningSweepAngle === undefined) return pieces;
-	// The slit in a lining is longer than the zip, and its end isn't notched: it is measured from the zip.
-	const linings = { ...size, waistRadius: liningWaistRadius, hemRadius: liningHemRadius, zipEnd: undefined, narrowed: liningSweepAngle / figures.sweepAngle };
-	if (isRing(skirt) && liningShare(skirt) === 1) pieces.push(ringPiece(linings, 'lining', 'lining'));
-	else pieces.push(...panelPieces(places, linings, lining));
-	return pieces;
+function bandPieces(body: Body, skirt: FlaredSkirt, work: BandWork): readonly Piece[] {
+	if (work && 'strip' in work) return stripPieces(work.strip);
+	return work && skirt.band.kind === 'contour' ? contourPieces(work.contour, contourFigures(skirt.band, body.waist + skirt.waistEase), skirt) : [];
 }
 
 /** A draft before its checks. */

@@ -5,15 +5,12 @@ import { elasticLength } from './band/elastic.ts';
 import type { Body } from './body.ts';
 import type { Figures } from './draft.ts';
 import { openingBelow, zipFigures } from './opening.ts';
+import { isLevelWaist, zipPlace, type Profile } from './profile.ts';
+import { roundOpening } from './round-opening.ts';
 import { sweepAngle, waistRadius } from './sweep.ts';
 import { isRing, liningShare, type Band, type FlaredSkirt } from './skirt.ts';
-
-/** The stitch line's girth: of a contour band its lower edge, of an elastic what must go over the hip. Without a hip, an elastic's is unknown and the waist's stands in. */
-export function waistSeamOf(body: Body, { band, waistEase, hipEase }: FlaredSkirt): number {
-	const waist = body.waist + waistEase;
-	if (band.kind === 'contour') return band.lower;
-	return band.kind === 'elastic' && body.hip !== undefined ? Math.max(waist, body.hip + hipEase) : waist;
-}
+import { unevenOf, type Profiles, type Uneven } from './uneven.ts';
+import { waistSeamOf } from './waist-seam.ts';
 
 /** How far the waist seam lies below the measured waist line. mm */
 export const seamBelowWaist = ({ sits, depth }: Band): number => (sits === 'below' ? depth : sits === 'centred' ? depth / 2 : 0);
@@ -37,27 +34,34 @@ export function widestPanel(skirt: FlaredSkirt): { readonly angle: number; reado
 }
 
 /** Of a skirt that can be cut (cuttable.ts). */
-export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
+export function figuresOf(body: Body, skirt: FlaredSkirt, profiles: Profiles | null): Figures {
 	const { allowances, lining, band } = skirt;
 	const { hip, waistToHip } = body;
 	const sweep = sweepAngle(skirt.share);
 	const seam = waistSeamOf(body, skirt);
-	const radius = waistRadius(seam, sweep);
+	const uneven = profiles && unevenOf(skirt, profiles.shell);
+	const radius = uneven ? uneven.profile.base : waistRadius(seam, sweep);
 	const cutWaistRadius = radius - allowances.waist;
-	const skirtLength = skirt.length - band.depth;
+	const skirtLength = uneven ? uneven.skirtLength : skirt.length - band.depth;
 	const hemRadius = radius + skirtLength;
 	const cutHemRadius = hemRadius + skirt.hem;
 	const { angle: panelAngle, strip } = widestPanel(skirt);
 	const contour = band.kind === 'contour' ? contourFigures(band, body.waist + skirt.waistEase) : null;
 	const hipDepth = waistToHip === undefined ? undefined : Math.max(0, waistToHip - seamBelowWaist(band));
 	// Nothing is said of an opening that nobody could work out. What is pulled on has none.
-	const least = (angle: number): number | undefined =>
-		hip === undefined ? undefined
-			: skirt.closure === 'none' ? 0
-				: contour ? contourOpening(contour, { radius: seam / angle, sweep: angle, girth: hip + skirt.hipEase }) : openingBelow(seam, angle, hip + skirt.hipEase);
-	const opening = least(sweep);
+	const least = (angle: number, profile: Profile | null | undefined): number | undefined => {
+		if (hip === undefined) return undefined;
+		if (skirt.closure === 'none') return 0;
+		const girth = hip + skirt.hipEase;
+		const level = contour ? contourOpening(contour, { radius: seam / angle, sweep: angle, girth }) : openingBelow(seam, angle, girth);
+		if (!profile || isLevelWaist(skirt)) return level;
+		// Above an uneven waist a contour band's string is taken as above a level one, or as without the band: the longer.
+		const round = roundOpening(profile, { seam, at: zipPlace(skirt), girth });
+		return contour ? Math.max(level, round) : round;
+	};
+	const opening = least(sweep, profiles?.shell);
 	const liningSweep = lining ? sweepAngle(liningShare(skirt)) : undefined;
-	const liningOpening = liningSweep === undefined ? undefined : liningSweep === sweep ? opening : least(liningSweep);
+	const liningOpening = liningSweep === undefined ? undefined : liningSweep === sweep ? opening : least(liningSweep, profiles?.lining);
 	// A lining of less flare needs the longer slit, and one zip serves both.
 	const needed = opening === undefined ? undefined : Math.max(opening, liningOpening ?? 0);
 	return {
@@ -70,6 +74,7 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 		cutHemRadius,
 		hemSweep: sweep * hemRadius,
 		hemSurplus: 2 * sweep * skirt.hem,
+		...uneven?.told,
 		...bandFigures(skirt, seam),
 		...contour,
 		...(band.kind === 'elastic' && { elasticLength: elasticLength(body.waist) }),
@@ -81,13 +86,18 @@ export function figuresOf(body: Body, skirt: FlaredSkirt): Figures {
 		panelHemCutLength: cutHemRadius * cutAngle(panelAngle, cutHemRadius, strip),
 		waistClip: sweep * allowances.waist,
 		...(hipDepth !== undefined && { hipDepth }),
-		...(hip !== undefined && hipDepth !== undefined && { girthAtHip: seam + sweep * Math.min(hipDepth, skirtLength) }),
+		...(hip !== undefined && hipDepth !== undefined && { girthAtHip: uneven ? girthAt(uneven, sweep, hipDepth) : seam + sweep * Math.min(hipDepth, skirtLength) }),
 		...(lining && liningSweep !== undefined && {
-			liningSweepAngle: liningSweep, liningWaistRadius: seam / liningSweep, liningHemRadius: seam / liningSweep + skirtLength - lining.shorterBy,
+			liningSweepAngle: liningSweep, ...liningRadii(profiles?.lining?.base ?? seam / liningSweep, skirtLength - lining.shorterBy),
 			...(liningOpening !== undefined && { liningOpeningBelowSeam: liningOpening })
 		})
 	};
 }
+
+/** Level with the hip the cloth is an arc about the corner, as far below the waist at the sides as the hip is. */
+const girthAt = ({ profile, told }: Uneven, sweep: number, depth: number): number => sweep * (profile.base + Math.min(depth, told.shortestLength ?? 0));
+
+const liningRadii = (radius: number, length: number): Pick<Figures, 'liningWaistRadius' | 'liningHemRadius'> => ({ liningWaistRadius: radius, liningHemRadius: radius + length });
 
 /** A strip folded along its length; a contour band is as long as its lower edge. */
 function bandFigures({ band, allowances }: FlaredSkirt, seam: number): Pick<Figures, 'bandCutLength' | 'bandCutDepth'> {

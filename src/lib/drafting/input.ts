@@ -6,7 +6,7 @@ import { brief, Fields, type Within } from './fields.ts';
 import { allKnown, limits, readAllowances, readBody, readClothKind, readMeasurement, stretchOf, type Known } from './read.ts';
 import type { Unit } from './length.ts';
 import { ok, refuse, type Result } from './result.ts';
-import type { Band, FlaredSkirt, HemFinish, Skirt } from './skirt.ts';
+import type { Band, FlaredSkirt, HemFinish, Lengths, Skirt, WaistDip } from './skirt.ts';
 
 export interface DraftInput {
 	/** What bare numbers were in; the rest is in mm. */
@@ -34,7 +34,7 @@ export function checkInput(value: unknown): Result<DraftInput> {
 	}
 	// What could be read may already be a skirt that can't be cut; without a unit nobody can tell.
 	const inTheWay = unit && skirt ? obstaclesIn({
-		...skirt, waistSeam: partlySeam(body?.waist, skirt), bandDepth: skirt.band?.depth, ring: false,
+		...skirt, lengthPath: 'skirt.length', waistSeam: partlySeam(body?.waist, skirt), bandDepth: skirt.band?.depth, ring: false,
 		shorterBy: skirt.lining?.shorterBy, liningShare: skirt.lining?.share ?? undefined,
 		waistFacing: skirt.band?.kind === 'faced' ? skirt.band.facing : undefined, hemFacing: skirt.hemFinish === 'faced' ? skirt.hemFacing : undefined
 	}) : [];
@@ -61,6 +61,9 @@ function readSkirt(fields: Fields, within: Within) {
 	const style = fields.word('style', ['flared'], 'flared');
 	const share = fields.number('share', shares, 'required');
 	const length = readMeasurement(fields, 'length', 'required');
+	const lengths = readLengths(fields, within);
+	const riseAt = fields.word('riseAt', ['hem', 'waist'], defaults.riseAt.value);
+	const waistDip = readWaistDip(fields, within);
 	const waistEase = fields.length('waistEase', defaults.waistEase.value, limits.waistEase);
 	const hipEase = fields.length('hipEase', defaults.hipEase.value, limits.hipEase);
 	const panelCount = fields.whole('panels', panels, defaults.panels.value);
@@ -68,6 +71,7 @@ function readSkirt(fields: Fields, within: Within) {
 	const band = readBand(fields, within);
 	const closure = fields.word('closure', band?.kind === 'elastic' ? ['none'] : ['zip', 'none'], band?.kind === 'elastic' ? 'none' : defaults.closure.value);
 	const hemFinish = fields.word('hemFinish', hemFinishes, defaults.hemFinish.value);
+	const hemCorner = fields.word('hemCorner', ['mitred', 'foldedBack'], defaults.hemCorner.value);
 	const hem = fields.length('hem', hemOf[hemFinish ?? defaults.hemFinish.value], limits.hem);
 	const hemFacing = fields.length('hemFacing', defaults.hemFacing.value, limits.facing);
 	const zipAt = fields.word('zipAt', ['centreBack', 'leftSide'], defaults.zipAt.value);
@@ -77,9 +81,36 @@ function readSkirt(fields: Fields, within: Within) {
 	const clothKind = readClothKind(fields);
 	fields.unknown();
 	return {
-		style, share, length, waistEase, hipEase, panels: panelCount, panelShares, band, closure, hem, hemFinish, hemFacing, zipAt, zipSeries, lining,
+		style, share, length, lengths, riseAt, waistDip, hemCorner, waistEase, hipEase, panels: panelCount, panelShares, band, closure, hem, hemFinish, hemFacing, zipAt, zipSeries, lining,
 		waistAllowance, seamAllowance, clothKind
 	};
+}
+
+/** Each is a finished length; `side` is said for both sides. Null where none is named. */
+function readLengths(fields: Fields, within: Within): Lengths | null | undefined {
+	const group = fields.group('lengths', within);
+	if (!group) return group;
+	const before = within.issues.length;
+	const side = readMeasurement(group, 'length', undefined, 'side');
+	const read = {
+		front: readMeasurement(group, 'length', undefined, 'front'), sideLeft: readMeasurement(group, 'length', undefined, 'sideLeft') ?? side,
+		sideRight: readMeasurement(group, 'length', undefined, 'sideRight') ?? side, back: readMeasurement(group, 'length', undefined, 'back')
+	};
+	group.unknown();
+	if (within.issues.length > before) return undefined;
+	const named = Object.entries(read).filter(([, length]) => length !== undefined);
+	return named.length > 0 ? Object.fromEntries(named) : null;
+}
+
+/** Null where nothing dips. */
+function readWaistDip(fields: Fields, within: Within): WaistDip | null | undefined {
+	const group = fields.group('waistDip', within);
+	if (!group) return group;
+	const front = group.length('front', 0, limits.waistDip);
+	const back = group.length('back', 0, limits.waistDip);
+	group.unknown();
+	if (front === undefined || back === undefined) return undefined;
+	return front > 0 || back > 0 ? { front, back } : null;
 }
 
 /** Null is a word here: no lining. */
@@ -142,6 +173,9 @@ function readPanelShares(fields: Fields, panels: number | undefined): readonly n
 /** A narrower panel is all seam allowance (common practice, no source). */
 const leastPanelShare = 0.03;
 
-const skirtOf = ({ waistAllowance, seamAllowance, clothKind, ...skirt }: Known<ReadSkirt>): FlaredSkirt => ({
-	...skirt, ...stretchOf(clothKind), allowances: { waist: waistAllowance, seam: seamAllowance }
+/** What a skirt is left without keeps no field, so that a skirt that never had one reads as it always did. */
+const skirtOf = ({ waistAllowance, seamAllowance, clothKind, lengths, riseAt, waistDip, hemCorner, ...skirt }: Known<ReadSkirt>): FlaredSkirt => ({
+	...skirt, ...stretchOf(clothKind), allowances: { waist: waistAllowance, seam: seamAllowance },
+	...(lengths && { lengths }), ...(lengths && riseAt !== defaults.riseAt.value && { riseAt }), ...(waistDip && { waistDip }),
+	...(hemCorner !== defaults.hemCorner.value && { hemCorner })
 });

@@ -1,9 +1,12 @@
 // The panels round the body, and one panel as a piece: a sector with straight edges, in shell or lining.
 import { startPlace } from './closure.ts';
+import { foldBackCorners } from './geometry/fold-back.ts';
 import type { Outline } from './geometry/outline.ts';
 import { offset } from './geometry/offset.ts';
 import { polar, type Point } from './geometry/point.ts';
 import type { Notch, Piece } from './piece.ts';
+import type { Profile } from './profile.ts';
+import { roomAcross, shapedOutline, type Shape } from './shape.ts';
 import type { FlaredSkirt } from './skirt.ts';
 
 /**
@@ -65,6 +68,17 @@ function unequalPlaces(shares: readonly number[], zipAt: FlaredSkirt['zipAt'], s
 	});
 }
 
+/** Panels of an uneven skirt: each is a piece of its own, with the angle that the profile gives it. Four that meet at the centres and the sides are named by where they lie. */
+export function unevenPanels(places: readonly PanelPlace[], profile: Profile): readonly PanelPlace[] {
+	const quarters = places.length === 4 && places.every(({ from }) => Math.abs(from * 4 - Math.round(from * 4)) < 1e-9);
+	return places.map((place, i) => ({
+		...place, angle: profile.angle(place.to) - profile.angle(place.from), copy: 1,
+		piece: quarters ? quarterNames[Math.floor((((place.from + place.to) / 2) % 1) * 4)]! : places.length > 1 && place.piece === 'panel' ? `panel ${i + 1}` : place.piece
+	}));
+}
+/** From centre front to the wearer's left and on. */
+const quarterNames = ['front left', 'back left', 'back right', 'front right'] as const;
+
 export interface Landmark {
 	readonly place: number;
 	readonly marks: string;
@@ -107,11 +121,17 @@ export interface PanelSize {
 	readonly hemAllowance: number;
 	/** How far below the waist seam the seam with the zip starts, where that is known and marked. */
 	readonly zipEnd: number | undefined;
+	/** How long the seam with the zip is. */
+	readonly seamLength: number;
 	/** The outer and the inner arc's names; `hem` and `waist` where nothing is said. */
 	readonly outer?: string;
 	readonly inner?: string;
 	/** The angle of this piece to the panel's: a lining of less flare has less. 1 where nothing is said. */
 	readonly narrowed?: number;
+	/** Where the curved edges are no arcs about the corner; then the radii above are not used for them. */
+	readonly shape?: Shape;
+	/** Its hem corners are folded back. */
+	readonly foldedBack?: boolean;
 }
 
 /** What a piece that follows the panels is: `named` gives its name from the panel's. */
@@ -120,14 +140,16 @@ export interface Follows {
 	readonly named: (panel: string) => string;
 }
 
-/** Pieces from places: copies of one piece are drawn once. */
-export function panelPieces(places: readonly PanelPlace[], size: PanelSize, follows: Follows): readonly Piece[] {
+/** Pieces from places: copies of one piece are drawn once. Null where one has no room for its allowances. */
+export function panelPieces(places: readonly PanelPlace[], size: PanelSize, follows: Follows): readonly Piece[] | null {
 	const pieces: Piece[] = [];
 	const landmarks = landmarksOf(places);
 	for (const place of places) {
 		if (place.copy > 1) continue;
 		const copies = places.filter((other) => other.piece === place.piece);
-		pieces.push(panelPiece(place, copies, { count: places.length, landmarks }, size, follows));
+		const piece = panelPiece(place, copies, { count: places.length, landmarks }, size, follows);
+		if (!piece) return null;
+		pieces.push(piece);
 	}
 	return pieces;
 }
@@ -140,15 +162,19 @@ export const hemFacing: Follows = { cloth: 'shell', named: called('hem facing') 
 
 function panelPiece(
 	place: PanelPlace, copies: readonly PanelPlace[], round: { readonly count: number; readonly landmarks: readonly Landmark[] }, size: PanelSize, { cloth, named }: Follows
-): Piece {
-	const { waistRadius, hemRadius, outer = 'hem', inner = 'waist', narrowed = 1 } = size;
+): Piece | null {
+	const { inner = 'waist', narrowed = 1 } = size;
+	const centre = (place.from + place.to) / 2;
+	const [waistRadius, hemRadius] = size.shape ? [size.shape.inner.radius(centre), size.shape.outer.radius(centre)] : [size.waistRadius, size.hemRadius];
 	const angle = place.angle * narrowed;
-	const stitch = sector(place, angle, waistRadius, hemRadius, inner, outer);
-	const cut = offset(stitch, ({ name }) => (name === inner ? size.waistAllowance : name === outer ? size.hemAllowance : size.seamAllowance));
-	if (!cut) throw new Error(`no cut line round a panel of radius ${waistRadius} with allowances ${size.waistAllowance} and ${size.seamAllowance}`);
-	const middle = landmarkAt((place.from + place.to) / 2, round.landmarks);
-	// Copies that lie at different places have no landmark in common, so only a panel with no twin is cut on the fold.
-	const onFold = copies.length === 1 && middle !== undefined;
+	const shape = size.shape;
+	const stitch = panelStitch(place, size);
+	const cut = panelCut(stitch, size);
+	if (!cut) return null;
+	const middle = landmarkAt(centre, round.landmarks);
+	// Copies that lie at different places have no landmark in common, so only a panel with no twin is cut on the fold. An
+	// uneven skirt is its own mirror image about the centres alone, and only if its sides are alike.
+	const onFold = copies.length === 1 && middle !== undefined && (!shape || (shape.profile.symmetric && middle.marks.startsWith('centre')));
 	// The grain line stops short of both curves.
 	const end = (hemRadius - waistRadius) * 0.1;
 	return {
@@ -156,11 +182,22 @@ function panelPiece(
 		cloth,
 		count: copies.length,
 		fold: onFold ? { name: middle.marks, from: [waistRadius - size.waistAllowance, 0], to: [hemRadius + size.hemAllowance, 0] } : null,
-		grain: round.count === 1 ? crossGrain(angle, waistRadius, hemRadius) : { from: [waistRadius + end, 0], to: [hemRadius - end, 0] },
+		grain: round.count === 1 ? crossGrain(angle, waistRadius, hemRadius, shape && ((x) => roomAcross(shape, centre, x))) : { from: [waistRadius + end, 0], to: [hemRadius - end, 0] },
 		stitch,
 		cut,
 		notches: [...(inner === 'waist' ? waistNotches(copies, round.landmarks) : []), ...zipNotches(copies, size)]
 	};
+}
+
+/** The stitch line of a piece that follows the panel at `place`. */
+export function panelStitch(place: PanelPlace, { waistRadius, hemRadius, outer = 'hem', inner = 'waist', narrowed = 1, shape }: PanelSize): Outline {
+	return shape ? shapedOutline(shape, place, { inner, outer }) : sector(place, place.angle * narrowed, waistRadius, hemRadius, inner, outer);
+}
+
+/** Its cut line; null where there is no room for one. */
+export function panelCut(stitch: Outline, { outer = 'hem', inner = 'waist', waistAllowance, hemAllowance, seamAllowance, foldedBack }: PanelSize): Outline | null {
+	const cut = offset(stitch, ({ name }) => (name === inner ? waistAllowance : name === outer ? hemAllowance : seamAllowance));
+	return cut && foldedBack ? foldBackCorners(stitch, cut, outer, hemAllowance) : cut;
 }
 
 /** Counterclockwise: out along the first seam, round the hem, in along the second seam, back round the waist. */
@@ -180,10 +217,10 @@ function sector({ first, second }: PanelPlace, angle: number, waistRadius: numbe
 }
 
 /** One panel alone lies with its back seam along the selvedge, so the grain is square to its middle, below the waist. */
-function crossGrain(angle: number, waistRadius: number, hemRadius: number): Piece['grain'] {
+function crossGrain(angle: number, waistRadius: number, hemRadius: number, shaped: ((x: number) => number) | undefined): Piece['grain'] {
 	const x = waistRadius + (hemRadius - waistRadius) * 0.4;
 	// Inside the hem, and inside the straight edges where they lean in.
-	const room = Math.min(Math.sqrt(hemRadius * hemRadius - x * x), angle < Math.PI ? x * Math.tan(angle / 2) : Infinity);
+	const room = Math.min(shaped ? shaped(x) : Math.sqrt(hemRadius * hemRadius - x * x), angle < Math.PI ? x * Math.tan(angle / 2) : Infinity);
 	return { from: [x, -room * 0.7], to: [x, room * 0.7] };
 }
 
@@ -197,9 +234,9 @@ function waistNotches(copies: readonly PanelPlace[], landmarks: readonly Landmar
 }
 
 /** The zip's end is marked on both edges of its seam: where the first panel begins and where the last one ends. */
-function zipNotches(copies: readonly PanelPlace[], { zipEnd, waistRadius, hemRadius }: PanelSize): readonly Notch[] {
+function zipNotches(copies: readonly PanelPlace[], { zipEnd, seamLength }: PanelSize): readonly Notch[] {
 	if (zipEnd === undefined) return [];
-	const part = zipEnd / (hemRadius - waistRadius);
+	const part = zipEnd / seamLength;
 	// It reaches the hem: there is no end to mark.
 	if (part >= 1 - 1e-9) return [];
 	return copies.flatMap(({ zip, first, copy }) =>

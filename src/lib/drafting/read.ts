@@ -8,17 +8,18 @@ import type { ClothKind } from './skirt.ts';
 
 /** Least and most, mm (common practice, no source): they catch slips by ten, and a skirt outside them is another garment. */
 export const limits = {
-	waistEase: [-50, 300], elastic: [3, 120], lower: [300, 2600], facing: [20, 300], hipEase: [-50, 500], depth: [5, 300], underlap: [0, 200], hem: [0, 200], shorterBy: [0, 500], allowance: [0, 100]
+	waistEase: [-50, 300], elastic: [3, 120], lower: [300, 2600], facing: [20, 300], waistDip: [0, 80], hipEase: [-50, 500], depth: [5, 300], underlap: [0, 200], hem: [0, 200], shorterBy: [0, 500], allowance: [0, 100]
 } as const;
 
 /** Each field of one object, or undefined where it was refused. */
 export type Known<T> = { readonly [K in keyof T]: Exclude<T[K], undefined> };
 export const allKnown = <T extends object>(fields: T): fields is T & Known<T> => Object.values(fields).every((field) => field !== undefined);
 
-export function readMeasurement(fields: Fields, name: Measurement, need?: 'required'): number | undefined {
-	const mm = fields.length(name, need);
+/** `field` is what it is called there, where that isn't the measurement's own name. */
+export function readMeasurement(fields: Fields, name: Measurement, need?: 'required', field: string = name): number | undefined {
+	const mm = fields.length(field, need);
 	if (mm === undefined || fields.unit === undefined) return mm;
-	const checked = checkMeasurement(name, mm, fields.pathOf(name), fields.unitOf(name) ?? fields.unit);
+	const checked = checkMeasurement(name, mm, fields.pathOf(field), fields.unitOf(field) ?? fields.unit);
 	if (checked.ok) return mm;
 	fields.issues.push(...checked.issues);
 	return undefined;

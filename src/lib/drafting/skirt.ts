@@ -43,6 +43,23 @@ export interface FacedWaist extends Rises {
 }
 export type Band = StraightBand | ContourBand | ElasticBand | FacedWaist;
 
+/** Finished lengths that are named; one that isn't takes `length`. The wearer's own left and right. */
+export interface Lengths {
+	readonly front?: number;
+	readonly sideLeft?: number;
+	readonly sideRight?: number;
+	readonly back?: number;
+}
+/** Where lengths that differ are made: `hem`: the waist stays an arc and the hem is shaped; `waist`: the hem stays an arc and the waist rises and falls, the older way. */
+export type RiseAt = 'hem' | 'waist';
+/** How far the waist seam is lowered at centre front and centre back. The hem stays where it is, so the skirt is as much shorter there. */
+export interface WaistDip {
+	readonly front: number;
+	readonly back: number;
+}
+/** At a turned hem: `mitred`: the seam allowance runs on; `foldedBack`: below the fold it mirrors what it is turned on to. */
+export type HemCorner = 'mitred' | 'foldedBack';
+
 export interface Lining {
 	/** From finished hem to finished hem. */
 	readonly shorterBy: number;
@@ -57,6 +74,12 @@ export interface FlaredSkirt {
 	readonly share: number;
 	/** Finished length, from the band's top edge to the hem fold. */
 	readonly length: number;
+	/** Left out: `length` all round. */
+	readonly lengths?: Lengths;
+	/** Left out: `hem`. */
+	readonly riseAt?: RiseAt;
+	/** Left out: none. */
+	readonly waistDip?: WaistDip;
 	readonly waistEase: number;
 	readonly hipEase: number;
 	/** 1 to 12 panels. */
@@ -68,6 +91,8 @@ export interface FlaredSkirt {
 	/** Hem allowance: the whole depth of cloth below the hem fold. */
 	readonly hem: number;
 	readonly hemFinish: HemFinish;
+	/** Of a turned hem; other finishes are mitred. Left out: `mitred`. */
+	readonly hemCorner?: HemCorner;
 	/** How deep a shaped hem facing is; used by the finish `faced`. */
 	readonly hemFacing: number;
 	/** One seam always lies here; with one panel it is the centre back. */
@@ -82,8 +107,29 @@ export interface FlaredSkirt {
 
 export type Skirt = FlaredSkirt;
 
-/** A full circle in one piece that is pulled on has no seam: its waist is a hole in a ring of cloth. */
 /** The lining's share of a full circle. */
 export const liningShare = ({ lining, share }: FlaredSkirt): number => lining?.share ?? share;
 
+/** Does the skirt have edges that are no arcs about the corner? */
+export const isUneven = ({ lengths, waistDip }: FlaredSkirt): boolean => lengths !== undefined || waistDip !== undefined;
+
+/** The finished length at each of four places. */
+export const finishedLengths = ({ length, lengths }: FlaredSkirt): Required<Lengths> =>
+	({ front: length, sideLeft: length, sideRight: length, back: length, ...lengths });
+
+/**
+ * How far the waist is lowered at a place: all of it at centre front or back, nothing a quarter of the waist away, by
+ * cos² between (ours: smooth, and never above the sides).
+ */
+export const waistDipAt = ({ waistDip }: FlaredSkirt, place: number): number => {
+	const cosine = Math.cos(2 * Math.PI * place);
+	return waistDip ? (cosine > 0 ? waistDip.front : waistDip.back) * cosine * cosine : 0;
+};
+/** For each whole turn. */
+export const waistDipSlope = ({ waistDip }: FlaredSkirt, place: number): number => {
+	const t = 2 * Math.PI * place;
+	return waistDip ? -2 * Math.PI * (Math.cos(t) > 0 ? waistDip.front : waistDip.back) * Math.sin(2 * t) : 0;
+};
+
+/** A full circle in one piece that is pulled on has no seam: its waist is a hole in a ring of cloth. */
 export const isRing = ({ panels, share, closure }: FlaredSkirt): boolean => panels === 1 && share === 1 && closure === 'none';

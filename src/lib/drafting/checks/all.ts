@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import type { Drafted } from '../draft.ts';
 import { seamBelowWaist } from '../figures.ts';
+import { finishedRange } from '../profile.ts';
 import type { Skirt } from '../skirt.ts';
 import { openWays } from '../way-out.ts';
 import { bandChecks } from './band.ts';
@@ -9,6 +10,8 @@ import { clothChecks } from './cloth.ts';
 import { hemChecks } from './hem.ts';
 import { hipChecks } from './hip.ts';
 import { lengthChecks } from './length.ts';
+import { lengthsChecks } from './lengths.ts';
+import { shorterWays } from './length-ways.ts';
 import { liningChecks } from './lining.ts';
 import { openingChecks } from './opening.ts';
 import { readingChecks } from './readings.ts';
@@ -27,9 +30,10 @@ export const checksOf = (drafted: Drafted, chosen: Skirt): readonly Check[] => [
 	...strideChecks(drafted),
 	...hemChecks(drafted),
 	...liningChecks(drafted),
+	...lengthsChecks(drafted),
 	...lengthChecks(
-		{ body: drafted.body, length: drafted.skirt.length, rise: drafted.skirt.band.depth - seamBelowWaist(drafted.skirt.band) },
-		(ways) => openWays(drafted.body, drafted.skirt, ways)
+		{ body: drafted.body, ...finishedRange(drafted.skirt), rise: drafted.skirt.band.depth - seamBelowWaist(drafted.skirt.band) },
+		(ways) => openWays(drafted.body, drafted.skirt, shorterWays(drafted.skirt, ways))
 	),
 	...clothChecks(drafted.skirt)
 ];

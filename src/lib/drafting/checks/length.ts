@@ -11,14 +11,16 @@ export interface LengthFacts {
 	readonly body: Body;
 	/** From the band's top edge to the hem fold, where the skirt is longest. */
 	readonly length: number;
+	/** Where it is shortest; left out where it is of one length. */
+	readonly shortestLength?: number;
 	/** How far the band's top edge lies above the measured waist line. */
 	readonly rise: number;
 }
 
-export function lengthChecks({ body, length, rise }: LengthFacts, open: (ways: readonly WayOut[]) => readonly WayOut[]): readonly Check[] {
+export function lengthChecks({ body, length, shortestLength: least = length, rise }: LengthFacts, open: (ways: readonly WayOut[]) => readonly WayOut[]): readonly Check[] {
 	const [shortest, longest] = measurements.length.usual;
-	const worn = length >= shortest && length <= longest;
-	const checks: Check[] = [{ code: 'length-plausible', severity: worn ? 'good' : 'caution', figures: { length, shortest, longest }, waysOut: [] }];
+	const worn = least >= shortest && length <= longest;
+	const checks: Check[] = [{ code: 'length-plausible', severity: worn ? 'good' : 'caution', figures: { length: least < shortest ? least : length, shortest, longest }, waysOut: [] }];
 	if (body.waistToFloor === undefined) return checks;
 	const clear = body.waistToFloor + rise - length;
 	const low = clear < floorClearance - slack;

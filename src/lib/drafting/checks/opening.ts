@@ -3,6 +3,7 @@ import type { Check, WayOut } from '../check.ts';
 import type { Drafted } from '../draft.ts';
 import type { Skirt } from '../skirt.ts';
 import { openWays } from '../way-out.ts';
+import { lengthWays } from './length-ways.ts';
 import { slack } from './slack.ts';
 import { zipChecks } from './zip.ts';
 
@@ -13,9 +14,7 @@ export function openingChecks({ body, skirt, figures }: Drafted, chosen: Skirt):
 	const { openingBelowSeam: opening, zipLength, zipEndBelowSeam: zipEnd, skirtLength, waistSeamGirth: waistSeam } = figures;
 	const needed = body.hip === undefined ? undefined : body.hip + skirt.hipEase;
 	const facts = { opening, zipLength, zipEnd, skirtLength, needed, waistSeam, zipSeries: skirt.zipSeries, seamAllowance: skirt.allowances.seam };
-	// The opening doesn't depend on the length, so a skirt made longer by what is short does it.
-	const longer = (reach: number): readonly WayOut[] => [{ path: 'skirt.length', value: reach + skirt.band.depth }];
-	return [...checks, ...zipChecks(facts, longer, (ways) => openWays(body, skirt, ways))];
+	return [...checks, ...zipChecks(facts, (reach) => lengthWays(skirt, reach), (ways) => openWays(body, skirt, ways))];
 }
 
 /** What has no opening has to go over the hip as it is. */

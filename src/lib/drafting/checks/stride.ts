@@ -1,7 +1,10 @@
 // Is there room to step out? Hem girth at least 110 cm at the knee to 150 at the ankle, or a slit (from memory).
 import type { Check } from '../check.ts';
 import type { Drafted } from '../draft.ts';
+import { lengthOfRound } from '../profile.ts';
+import { isUneven } from '../skirt.ts';
 import { openWays } from '../way-out.ts';
+import { leastShareFor, measuredWithin } from './share-search.ts';
 import { slack } from './slack.ts';
 import { shareWays } from './share-ways.ts';
 
@@ -17,11 +20,14 @@ export function strideNeeds(length: number): number | undefined {
 }
 
 export function strideChecks({ body, skirt, figures }: Drafted): readonly Check[] {
-	const needed = strideNeeds(skirt.length);
+	const { hemSweep, waistSeamGirth, skirtLength, longestLength } = figures;
+	const needed = strideNeeds(longestLength === undefined ? skirt.length : longestLength + skirt.band.depth);
 	if (needed === undefined) return [];
-	const { hemSweep, waistSeamGirth, skirtLength } = figures;
-	const leastShare = Math.max(0, (needed - waistSeamGirth) / skirtLength / (2 * Math.PI));
-	const rests = { hemSweep, needed, leastShare };
-	if (hemSweep >= needed - slack) return [{ code: 'stride', severity: 'good', figures: rests, waysOut: [] }];
+	const enough = hemSweep >= needed - slack;
+	// Of an uneven skirt it is looked for where it is wanted.
+	const leastShare = !isUneven(skirt) ? Math.max(0, (needed - waistSeamGirth) / skirtLength / (2 * Math.PI))
+		: enough ? 0 : leastShareFor(body, skirt, (profile) => lengthOfRound(profile, profile.hem), needed + measuredWithin, skirt.share);
+	const rests = { hemSweep, needed, ...(leastShare > 0 && { leastShare }) };
+	if (enough) return [{ code: 'stride', severity: 'good', figures: rests, waysOut: [] }];
 	return [{ code: 'stride', severity: 'caution', figures: rests, waysOut: openWays(body, skirt, shareWays(leastShare)) }];
 }

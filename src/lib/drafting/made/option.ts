@@ -2,7 +2,7 @@
 import type { WayOut } from '../check.ts';
 import { draftSkirt, type Draft } from '../draft.ts';
 import { measurements } from '../measurement.ts';
-import { takeWayOut } from '../way-out.ts';
+import { takeWayOut } from '../take.ts';
 import type { HemTrim } from './as-made.ts';
 
 export const optionCodes = [

@@ -7,7 +7,7 @@ import { slack } from '../checks/slack.ts';
 import { strideNeeds } from '../checks/stride.ts';
 import { walkChecks } from '../checks/walk.ts';
 import { zipChecks } from '../checks/zip.ts';
-import { takeWayOut } from '../way-out.ts';
+import { takeWayOut } from '../take.ts';
 import { mostPleats, pleatedObstacles, taperWays } from './cuttable.ts';
 import type { Drafted } from './draft.ts';
 import { pairs } from './folding.ts';

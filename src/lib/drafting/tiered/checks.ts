@@ -9,7 +9,7 @@ import { strideNeeds } from '../checks/stride.ts';
 import { walkChecks } from '../checks/walk.ts';
 import { zipChecks } from '../checks/zip.ts';
 import { topStop, zipFor } from '../opening.ts';
-import { takeWayOut } from '../way-out.ts';
+import { takeWayOut } from '../take.ts';
 import { tieredObstacles } from './cuttable.ts';
 import type { Drafted } from './draft.ts';
 import { numbers, tieredFigures } from './figures.ts';

@@ -16,6 +16,9 @@ const slip = (check: Check, unit: Unit, asks: string): string => {
 	return `The ${measured(check)} is ${long(given, unit)}${beside === undefined ? ', which is rare' : `, beside ${long(beside, unit)}`}. ${asks}`;
 };
 
+/** The two places between which `place` lies, from centre front to the wearer's left. */
+const between = (place = 0): string => ['centre front and the left side', 'the left side and centre back', 'centre back and the right side', 'the right side and centre front'][Math.floor((((place % 1) + 1) % 1) * 4)]!;
+
 export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'seam-walk': (check, unit) => good(check)
 		? `All ${check.figures.seams} seams walk: the edges that are sewn together match.`
@@ -77,6 +80,11 @@ export const checkSays: Readonly<Record<CheckCode, Says>> = {
 	'lining-opening': (check, unit) => good(check)
 		? `Leave the lining open for ${long(check.figures.opens, unit)} below the waist seam, clear of the zip.`
 		: `The lining must open ${long(check.figures.opening, unit)} below the waist seam, but it is only ${long(check.figures.length, unit)} long there.`,
+	'lengths-between': (check, unit) => {
+		const { shortest, longest, extreme, place } = check.figures;
+		if (good(check)) return `Between the places that you measured the length stays within ${long(shortest, unit)} and ${long(longest, unit)}.`;
+		return `Between ${between(place)} the length comes to ${long(extreme, unit)}, beyond the ${(extreme ?? 0) > (longest ?? 0) ? 'longest' : 'shortest'} that you measured. A curve through all of them runs so; measure there too.`;
+	},
 	'length-plausible': (check, unit) => good(check)
 		? `A finished length of ${long(check.figures.length, unit)}.`
 		: `A finished length of ${long(check.figures.length, unit)} is rare. Is it measured from the band’s top edge to the hem?`,
@@ -103,8 +111,10 @@ export function wayOutSentence({ path, value }: WayOut, unit: Unit): string {
 	if (path === 'skirt.band.kind') return 'Take a straight band';
 	if (path === 'skirt.lining.share') return `Cut the lining as ${shareWords(Number(value))}`;
 	if (path === 'skirt.hemFinish') return value === 'narrow' ? 'Turn a narrow hem' : 'Turn the hem once';
+	if (path === 'skirt.riseAt') return 'Make the difference at the hem';
+	if (path === 'skirt.hemCorner') return 'Mitre the hem corners';
 	const name = choiceNames[path] ?? path;
-	const small = path === 'skirt.hem' || path.startsWith('skirt.allowances') || path.endsWith('Ease') || path.endsWith('shorterBy');
+	const small = path === 'skirt.hem' || path.startsWith('skirt.allowances') || path.endsWith('Ease') || path.startsWith('skirt.waistDip') || path.endsWith('shorterBy');
 	const length = small ? fine(Number(value), unit) : long(Number(value), unit);
 	return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${length}`;
 }
