@@ -108,7 +108,7 @@ test('Taking any way out of a check clears it', () => {
 	const many = 2 * Math.max(2000, bodies);
 	// None of them is an empty promise: each was taken.
 	expect(takeAllWaysOut([...drafted(many, 8), ...drafted(many, 88, anyStyle)], draftSkirt)).toEqual([
-		'casing-depth skirt.band.depth', 'casing-depth skirt.band.elastic', 'hem-surplus skirt.hem', 'hem-surplus skirt.hemFinish', 'hem-to-floor skirt.length', 'hip-fit skirt.hipEase', 'hip-fit skirt.share', 'lining-fit skirt.lining.share', 'lining-fit skirt.share',
+		'casing-depth skirt.band.depth', 'casing-depth skirt.band.elastic', 'hem-surplus skirt.hem', 'hem-surplus skirt.hemFinish', 'hem-to-floor skirt.length', 'hem-to-floor skirt.lengths.back', 'hem-to-floor skirt.lengths.front', 'hip-fit skirt.hipEase', 'hip-fit skirt.share', 'lining-fit skirt.lining.share', 'lining-fit skirt.share',
 		'lining-opening skirt.length', 'lining-opening skirt.lengths.back', 'lining-opening skirt.lengths.sideLeft', 'lining-shorter skirt.lining.shorterBy', 'opening-longer-than-skirt skirt.length', 'opening-longer-than-skirt skirt.lengths.back', 'opening-longer-than-skirt skirt.lengths.sideLeft', 'pulls-on skirt.closure', 'pulls-on skirt.waistEase', 'stretch-cloth skirt.clothKind', 'stride skirt.share',
 		'zip-allowance skirt.allowances.seam', 'zip-longer-than-skirt skirt.length', 'zip-longer-than-skirt skirt.lengths.back', 'zip-longer-than-skirt skirt.lengths.sideLeft'
 	]);

@@ -121,8 +121,10 @@ test('A lining follows, shorter everywhere by what was asked, also with less fla
 test('An uneven skirt that can’t be cut is refused with a way on that works', () => {
 	const steep = drafted({ lengths: four(500, 700, 500), riseAt: 'waist', share: 0.75 });
 	expect(steep.ok ? [] : steep.issues.map(({ code, waysOut = [] }) => [code, waysOut[0]])).toEqual([['waist-steep', { path: 'skirt.riseAt', value: 'hem' }]]);
-	const shallow = drafted({ hemFinish: 'turned', hemCorner: 'foldedBack', hem: 190, length: 240, panels: 12, share: 2 });
-	expect(shallow.ok ? [] : shallow.issues.map(({ code, waysOut = [] }) => [code, waysOut[0]])).toEqual([['hem-corner-no-room', { path: 'skirt.hemCorner', value: 'mitred' }]]);
+	const slanted = drafted({ lengths: four(300, 500, 300), share: 0.25, panels: 4, hemFinish: 'turned', hemCorner: 'foldedBack', hem: 60 });
+	expect(slanted.ok ? [] : slanted.issues.map(({ code, waysOut = [] }) => [code, waysOut[0]])).toEqual([['hem-corner-no-room', { path: 'skirt.hemCorner', value: 'mitred' }]]);
+	const crossing = drafted({ lengths: four(900, 500, 900), share: 0.1, panels: 12, hem: 60 });
+	expect(crossing.ok ? [] : crossing.issues.map(({ code, waysOut = [] }) => [code, waysOut[0]])).toEqual([['uneven-no-room', { path: 'skirt.hem', value: 10 }]]);
 	const gone = drafted({ lengths: { back: 40 } });
 	expect(gone.ok ? [] : gone.issues.map(({ code, path }) => [code, path])).toEqual([['band-deeper-than-length', 'skirt.lengths.back']]);
 });

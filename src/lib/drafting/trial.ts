@@ -12,12 +12,15 @@ import { takeWayOut } from './take.ts';
 import { profilesOf } from './uneven.ts';
 import { waistSeamOf } from './waist-seam.ts';
 
+/** A sentence has room for so many. */
+const most = 3;
+
 /** Of a skirt that could be cut if it were even and mitred. */
 export function trialObstacles(body: Body, skirt: FlaredSkirt): readonly Issue[] {
 	const found = trial(body, skirt);
 	if (!found) return [];
 	const ways = candidates(body, skirt, found).filter((way) => trial(body, takeWayOut(skirt, way))?.code !== found.code);
-	return [{ ...found, waysOut: ways }];
+	return [{ ...found, waysOut: ways.slice(0, most) }];
 }
 
 function trial(body: Body, skirt: FlaredSkirt): Issue | null {
@@ -59,5 +62,10 @@ function candidates(body: Body, skirt: FlaredSkirt, { code }: Issue): readonly W
 		const others = Object.entries(four).filter(([name]) => name !== where).map(([, length]) => length);
 		ways.push({ path: `skirt.lengths.${where}`, value: others.reduce((sum, length) => sum + length, 0) / others.length });
 	}
+	if (code === 'waist-steep') return ways;
+	// A narrower hem runs into itself later; wider panels and more flare have gentler edges.
+	if (skirt.hem > 10) ways.push({ path: 'skirt.hem', value: 10 });
+	if (skirt.panels > 4) ways.push({ path: 'skirt.panels', value: 4 });
+	for (const share of [0.5, 1]) if (skirt.share < share) ways.push({ path: 'skirt.share', value: share });
 	return ways;
 }
