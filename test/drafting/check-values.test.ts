@@ -3,7 +3,7 @@
 //  1 to 11   below.
 // 12         contour band, half sector, top 70, depth 4: lower edge 82.57. Waits for the contour band.
 // 13, 14     below.
-// 15         lengths 38, 39, 39½ in: rise of 1½ in, hem level. Waits for lengths that differ front, side and back.
+// 15         lengths 38, 39, 39½ in: rise of 1½ in, hem level: lengths.test.ts.
 // 16         one-piece full circle, longest L on cloth 150, 140, 114 wide: 61.86, 56.86, 43.86. Waits for the cloth layout.
 // 17         2.00 m at 3 % and 5 % shrinkage: buy 2.1, 2.2 m. Waits for the cloth to buy.
 // 18, 19     paper: test/paper/tile.test.ts, "paper and its scale".

@@ -3,7 +3,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { Body } from '../../../src/lib/drafting/body.ts';
 import { draftSkirt, type Draft } from '../../../src/lib/drafting/draft.ts';
-import { optionCodes, type OptionCode, type RescueOption } from '../../../src/lib/drafting/made/option.ts';
+import { changed, optionCodes, type OptionCode, type RescueOption } from '../../../src/lib/drafting/made/option.ts';
 import type { AsMade } from '../../../src/lib/drafting/made/reading.ts';
 import { rescueCodes, type RescueCode } from '../../../src/lib/drafting/made/rescue-code.ts';
 import { lookCodes, rescue, rescuePaths, rescuesAt, type RescueDraft } from '../../../src/lib/drafting/made/rescue.ts';
@@ -414,4 +414,13 @@ test('A rescue is plain data that survives JSON', () => {
 		if (!found.ok) throw new Error(`${code} ${JSON.stringify(found.issues)}`);
 		expect(JSON.parse(JSON.stringify(found.value))).toEqual(found.value);
 	}
+});
+
+test('Where lengths differ, a shorter skirt is shorter by as much everywhere', () => {
+	const draft = draftOf({ lengths: { front: 600, back: 640 } });
+	const shorter = changed(draft, 'shorter', {}, [{ path: 'skirt.length', value: draft.skirt.length - 30 }]);
+	expect(shorter).toHaveLength(1);
+	const [before, after] = [draft.figures, shorter[0]!.draft!.figures];
+	for (const name of ['lengthFront', 'lengthSideLeft', 'lengthBack', 'shortestLength', 'longestLength'] as const) expect(before[name]! - after[name]!).toBeCloseTo(30, 9);
+	expect(shorter[0]!.changes.map(({ path }) => path)).toEqual(['skirt.length', 'skirt.lengths.front', 'skirt.lengths.back']);
 });

@@ -2,6 +2,7 @@
 import type { Draft } from '../draft.ts';
 import { openingBelow, topStop, zipFor } from '../opening.ts';
 import { ok, refuse, type Result } from '../result.ts';
+import { isUneven } from '../skirt.ts';
 import { longestIn } from './cloth.ts';
 import { readingIssues, type AsMade } from './reading.ts';
 import type { RescueCode } from './rescue-code.ts';
@@ -106,8 +107,9 @@ export function asMadeOf(draft: Draft, made: AsMade): Result<AsMadeFigures> {
 function waistsOf(draft: Draft, made: AsMade): readonly MadeWaist[] {
 	const { sweepAngle } = draft.figures;
 	const waists: MadeWaist[] = [];
-	// θ·r: circle geometry.
-	if (made.radiusDrawn !== undefined) waists.push(madeWaist(draft, 'radiusDrawn', sweepAngle * made.radiusDrawn));
+	// θ·r: circle geometry. Of an uneven waist, the radius where nothing lifts or lowers it; all of it is as much farther out.
+	const { waistRadius, waistSeamGirth } = draft.figures;
+	if (made.radiusDrawn !== undefined) waists.push(madeWaist(draft, 'radiusDrawn', isUneven(draft.skirt) ? waistSeamGirth + sweepAngle * (made.radiusDrawn - waistRadius) : sweepAngle * made.radiusDrawn));
 	// The stitch line lies an allowance outside the cut edge, so it is θ·a longer (circle geometry).
 	if (made.waistEdgeAfterStaystitch !== undefined) waists.push(madeWaist(draft, 'waistEdgeAfterStaystitch', made.waistEdgeAfterStaystitch + draft.figures.waistClip));
 	if (made.waistSeamAfterSewing !== undefined) waists.push(madeWaist(draft, 'waistSeamAfterSewing', made.waistSeamAfterSewing));

@@ -2,6 +2,7 @@
 import type { WayOut } from '../check.ts';
 import { draftSkirt, type Draft } from '../draft.ts';
 import { measurements } from '../measurement.ts';
+import { finishedLengths } from '../skirt.ts';
 import { takeWayOut } from '../take.ts';
 import type { HemTrim } from './as-made.ts';
 
@@ -52,18 +53,24 @@ const [leastWaist, mostWaist] = measurements.waist.limits;
  * A way that changes the plan, drafted again. Empty where the skirt couldn't be cut, where one of its checks would say
  * stop, or where a choice would leave the range that is taken.
  */
-export function changed(draft: Draft, code: OptionCode, figures: RescueOption['figures'], changes: readonly WayOut[], trims?: readonly HemTrim[]): readonly RescueOption[] {
+export function changed(draft: Draft, code: OptionCode, figures: RescueOption['figures'], wanted: readonly WayOut[], trims?: readonly HemTrim[]): readonly RescueOption[] {
 	let { body, skirt } = draft;
+	const changes = wanted.flatMap((way) => (way.path === 'skirt.length' ? [way, ...alongWith(draft, way)] : [way]));
 	for (const way of changes) {
 		if (way.path === 'body.waist') body = { ...body, waist: Number(way.value) };
 		else skirt = takeWayOut(skirt, way);
 	}
-	if (!(skirt.share >= 0.1 && skirt.share <= 2 && skirt.length >= shortest && skirt.length <= longest && skirt.hem >= 0)) return [];
+	const lengths = [skirt.length, ...Object.values(finishedLengths(skirt))];
+	if (!(skirt.share >= 0.1 && skirt.share <= 2 && lengths.every((length) => length >= shortest && length <= longest) && skirt.hem >= 0)) return [];
 	if (!(body.waist >= leastWaist && body.waist <= mostWaist)) return [];
 	const again = draftSkirt(body, skirt);
 	if (!again.ok || again.value.checks.some(({ severity }) => severity === 'stop')) return [];
 	return [{ code, figures, changes, draft: again.value, ...(trims && { trims }) }];
 }
+
+/** Where lengths differ, each that is named changes by as much as the finished length does. */
+const alongWith = ({ skirt }: Draft, { value }: WayOut): readonly WayOut[] =>
+	Object.entries(skirt.lengths ?? {}).map(([place, length]) => ({ path: `skirt.lengths.${place}`, value: length + Number(value) - skirt.length }));
 
 /** The way that is always left: the piece cut again to the plan. */
 export const panelAgain = ({ figures }: Draft): RescueOption => same('cut-panel-again', {
