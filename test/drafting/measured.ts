@@ -2,16 +2,16 @@
 import type { Edge, Outline } from '../../src/lib/drafting/geometry/outline.ts';
 import type { Point } from '../../src/lib/drafting/geometry/point.ts';
 
-/** Chords that an arc is cut into for each radian: they then fall short by less than a hundred-millionth. */
-const chordsPerRadian = 2000;
+const most = 2000;
+/** Chords that are enough for a length: they fall short by less than a hundred-millionth. */
+const enough = ({ turn }: Edge): number => Math.min(most, Math.max(8, Math.ceil(2000 * Math.abs(turn))));
 
-export function chordPoints(from: Point, edge: Edge): readonly Point[] {
+export function chordPoints(from: Point, edge: Edge, chords = most): readonly Point[] {
 	if (!edge.centre) return [from, edge.end];
 	const [cx, cy] = edge.centre;
 	const radius = Math.hypot(from[0] - cx, from[1] - cy);
 	const start = Math.atan2(from[1] - cy, from[0] - cx);
 	const points: Point[] = [from];
-	const chords = Math.max(8, Math.ceil(chordsPerRadian * Math.abs(edge.turn)));
 	for (let i = 1; i < chords; i++) {
 		const angle = start + (edge.turn * i) / chords;
 		points.push([cx + radius * Math.cos(angle), cy + radius * Math.sin(angle)]);
@@ -29,7 +29,7 @@ export function walked(outline: Outline, name: string): number {
 	let [sum, found] = [0, false];
 	let from = outline.start;
 	for (const edge of outline.edges) {
-		if (edge.name === name) [sum, found] = [sum + along(chordPoints(from, edge)), true];
+		if (edge.name === name) [sum, found] = [sum + along(chordPoints(from, edge, enough(edge))), true];
 		from = edge.end;
 	}
 	if (!found) throw new Error(`no edge ${name}`);
