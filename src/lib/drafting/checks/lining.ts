@@ -43,11 +43,11 @@ export function liningChecks({ body, skirt, figures }: Drafted): readonly Check[
 	for (const { girth, needed, depth, about } of rows) {
 		const tight = girth < needed - slack;
 		const leastShare = !uneven ? Math.max(0, (needed - waistSeamGirth) / depth / (2 * Math.PI))
-			: !tight ? 0 : leastShareFor(body, skirt, about === 'hip' ? ({ base }, sweep) => sweep * (base + depth)
+			: !tight ? undefined : leastShareFor(body, skirt, about === 'hip' ? ({ base }, sweep) => sweep * (base + depth)
 				: (profile) => lengthOfRound(profile, farther(profile.hem, -lining.shorterBy)), needed + measuredWithin, liningShare(skirt));
 		checks.push({
-			code: 'lining-fit', about, severity: !tight ? 'good' : about === 'hip' ? 'stop' : 'caution', figures: { girth, needed, depth, ...(leastShare > 0 && { leastShare }) },
-			waysOut: tight ? openWays(body, skirt, shareWays(leastShare, lining.share === null ? 'skirt.share' : 'skirt.lining.share')) : []
+			code: 'lining-fit', about, severity: !tight ? 'good' : about === 'hip' ? 'stop' : 'caution', figures: { girth, needed, depth, ...(leastShare !== undefined && { leastShare }) },
+			waysOut: tight ? openWays(body, skirt, shareWays(leastShare ?? Infinity, lining.share === null ? 'skirt.share' : 'skirt.lining.share')) : []
 		});
 	}
 

@@ -26,8 +26,8 @@ export function strideChecks({ body, skirt, figures }: Drafted): readonly Check[
 	const enough = hemSweep >= needed - slack;
 	// Of an uneven skirt it is looked for where it is wanted.
 	const leastShare = !isUneven(skirt) ? Math.max(0, (needed - waistSeamGirth) / skirtLength / (2 * Math.PI))
-		: enough ? 0 : leastShareFor(body, skirt, (profile) => lengthOfRound(profile, profile.hem), needed + measuredWithin, skirt.share);
-	const rests = { hemSweep, needed, ...(leastShare > 0 && { leastShare }) };
+		: enough ? undefined : leastShareFor(body, skirt, (profile) => lengthOfRound(profile, profile.hem), needed + measuredWithin, skirt.share);
+	const rests = { hemSweep, needed, ...(leastShare !== undefined && { leastShare }) };
 	if (enough) return [{ code: 'stride', severity: 'good', figures: rests, waysOut: [] }];
-	return [{ code: 'stride', severity: 'caution', figures: rests, waysOut: openWays(body, skirt, shareWays(leastShare)) }];
+	return [{ code: 'stride', severity: 'caution', figures: rests, waysOut: openWays(body, skirt, shareWays(leastShare ?? Infinity)) }];
 }
