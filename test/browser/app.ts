@@ -108,6 +108,6 @@ export const test = base.extend<object, { app: App }>({
 		const app = await startApp();
 		await use(app);
 		await app.stop();
-	}, { scope: 'worker', timeout: 60_000 }],
+	}, { scope: 'worker', timeout: 240_000 }],
 	baseURL: async ({ app }, use) => use(app.url)
 });

@@ -90,3 +90,19 @@ test('that two readings are too far apart stands once on the screen', async ({ a
 	await expect(page.getByText('is fine')).toHaveCount(1);
 	await page.context().close();
 });
+
+test('a form that another site sends is refused on a page that says so, and nothing is kept', async ({ app, browser }) => {
+	const page = await signIn(browser, app, 'Noor');
+	const skirt = await skirtOf(app, 'Noor');
+	const before = await kept(app, 'Noor', 'preference');
+	// As a browser asks for a page.
+	const accept = 'text/html,application/xhtml+xml';
+	for (const headers of [{ origin: 'https://elsewhere.test' }, { origin: 'null' }, { origin: app.url, 'sec-fetch-site': 'cross-site' }, {}] as Record<string, string>[]) {
+		const answer = await page.request.post(`${skirt}?/preference`, { headers: { accept, ...headers }, form: { noTouch: 'true' } });
+		expect([headers, answer.status(), answer.headers()['content-type']]).toEqual([headers, 403, expect.stringContaining('text/html')]);
+		expect(await answer.text()).toContain('This came from another site, so nothing was done.');
+	}
+	expect((await page.request.post(`${skirt}?/preference`, { headers: { accept, origin: app.url }, form: { noTouch: 'true' } })).status()).toBe(200);
+	expect(await kept(app, 'Noor', 'preference')).toHaveLength(before.length + 1);
+	await page.context().close();
+});

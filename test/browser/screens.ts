@@ -32,7 +32,7 @@ export const screens: readonly Screens[] = [
 		who: 'Noor',
 		at: [
 			skirt, `${skirt}/draft`, `${skirt}/gate`, `${skirt}/make/back-seam-zip`, `${skirt}/make/waistband?whole`, `${skirt}/make/hem?step=stitch-hem`, `${skirt}/make/staystitch?step=measure-waist-edge`, `${skirt}/make/hang-level?step=mark-floor&places=16`, `${skirt}/mend/mark-cut?what=nick-near-hem`, `${skirt}/mend/hang-level?what=hem-dips`,
-			`${skirt}/make/measure`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/card|Make a new card`, `${skirt}/openings`
+			`${skirt}/make/measure`, `${skirt}/draft?share1=0.75&length2=55&clothWidth=140`, `${skirt}/paper`, `${skirt}/card`, `${skirt}/card|Make a new card`, `${skirt}/openings`
 		]
 	},
 	{
