@@ -7,7 +7,8 @@ import { optionCodes, type OptionCode } from '../../src/lib/drafting/made/option
 import { rescueCodes } from '../../src/lib/drafting/made/rescue-code.ts';
 import { lookCodes, rescue, rescuePaths } from '../../src/lib/drafting/made/rescue.ts';
 import { issueSays } from '../../src/lib/ui/wording/issue.ts';
-import { faultSays, faultSentence, lookSays, madeIssueSays, madeIssueSentence, optionSays, optionSentence, readingNames, rescueNames } from '../../src/lib/ui/wording/rescue.ts';
+import { madeIssueSays, madeIssueSentence, readingNames } from '../../src/lib/ui/wording/made-issue.ts';
+import { faultSays, faultSentence, lookSays, optionSays, optionSentence, rescueNames } from '../../src/lib/ui/wording/rescue.ts';
 import { ansurBody, anySkirt, nhanesBody, seeded } from '../drafting/bodies.ts';
 import { draftOf } from '../drafting/made/sample.ts';
 import { wrong } from '../drafting/made/wrong.ts';

@@ -13,7 +13,8 @@ import { figureName } from '../wording/figure.ts';
 import { issueSentence } from '../wording/issue.ts';
 import { long } from '../wording/long.ts';
 import { placeName } from '../wording/made.ts';
-import { faultSentence, lookSays, madeIssueSentence, optionSentence, readingNames, rescueNames } from '../wording/rescue.ts';
+import { madeIssueSentence, readingNames } from '../wording/made-issue.ts';
+import { faultSentence, lookSays, optionSentence, rescueNames } from '../wording/rescue.ts';
 
 export const isRescueCode = (code: unknown): code is RescueCode => rescueCodes.some((one) => one === code);
 
