@@ -14,7 +14,7 @@ export default defineConfig({
 		// twenty small ones weigh more than they hold.
 		rolldownOptions: { output: { codeSplitting: { groups: [
 			{ name: 'lesson', test: /src\/lib\/(ui\/lesson\/(Caution|Drawing|Figure|FixedLength|Right|Slip|Step|Term|Sum|Working)\.svelte|ui\/(Length|Words|Drawing)\.svelte|lesson\/(shown-figure|figure|tolerance|fixed-length)\.ts|ui\/lesson\/reader\.ts)$/ },
-			{ name: 'typing', test: /src\/lib\/ui\/(LengthField\.svelte|Eighths\.svelte|echo\.ts|wording\/length\.ts)$/ }
+			{ name: 'typing', test: /src\/lib\/ui\/(LengthField\.svelte|ChoiceRow\.svelte|Eighths\.svelte|echo\.ts|wording\/length\.ts)$/ }
 		] } } }
 	},
 	server: { fs: { allow: ['content'] } },

@@ -1,6 +1,6 @@
 // Runs after mdsvex, in the build only. A lesson is Markdown and our components with literal attributes: it has no
-// script of its own, so the components it may use are imported here, and the module script that mdsvex writes for
-// the frontmatter is put in Svelte 5's form.
+// script of its own, so the components it may use are imported here. The module script that mdsvex writes for the
+// frontmatter is left out: we read it ourselves, and a page needn't carry it twice.
 
 /** Every component a lesson may use; lesson/component.ts lists their attributes. */
 const names = ['Calculator', 'Caution', 'Drawing', 'Figure', 'Right', 'Slip', 'Step', 'Term', 'Working'];
@@ -14,7 +14,7 @@ export function lessonPreprocess() {
 			const imports = names
 				.filter((name) => content.includes(`<${name}`))
 				.map((name) => `\timport ${name} from '$lib/ui/lesson/${name}.svelte';`);
-			return { code: `${content.replace('<script context="module">', '<script module>')}\n<script>\n${imports.join('\n')}\n</script>\n` };
+			return { code: `${content.replace(/<script context="module">[\s\S]*?<\/script>/, '')}\n<script>\n${imports.join('\n')}\n</script>\n` };
 		}
 	};
 }
