@@ -43,7 +43,8 @@ export const components: Readonly<Record<string, Component>> = {
 	Slip: { where: 'block', holds: 'words', attributes: {} },
 	Caution: { where: 'block', holds: 'words', attributes: { about: { is: cautions } } },
 	Calculator: { where: 'block', holds: 'nothing', attributes: { of: { is: calculators } } },
-	Working: { where: 'block', holds: 'nothing', attributes: { of: { is: 'working' } } },
+	/** `yours="blank"`: the reader works her own and types what it comes to. */
+	Working: { where: 'block', holds: 'nothing', attributes: { of: { is: 'working' }, yours: { is: ['blank'], optional: true } } },
 	Drawing: { where: 'block', holds: 'nothing', attributes: { of: { is: 'drawing' } } },
 	/** The reader's own figure, a tolerance that her class sets, or (`mm`) a length that is the same for all, in the reader's unit. */
 	Figure: { where: 'inline', holds: 'nothing', attributes: { of: { is: 'figure', optional: true }, mm: { is: 'count', optional: true } } },
