@@ -1,4 +1,4 @@
-// Reads and answers what is typed into a blank. Fetched when the blank is first entered: most readers never do.
+// Reads and answers what is typed into a blank. Fetched with the field itself.
 import type { Unit } from '$lib/class/event.ts';
 import { parseLength } from '$lib/drafting/length.ts';
 import type { Working } from '$lib/lesson/working.ts';
