@@ -92,9 +92,16 @@ export function waistSeamRecipe(body: Draft['body'], { band, waistEase, hipEase:
 
 export const flaredNames: readonly string[] = Object.keys(recipes);
 
+/** What no such sum gives where lengths differ or the waist dips: its edges are no arcs about the corner, and are measured. */
+const ofArcs: ReadonlySet<string> = new Set([
+	'waistRadius', 'cutWaistRadius', 'skirtLength', 'hemRadius', 'cutHemRadius', 'hemSweep', 'hemToEase', 'clothLength', 'clothWidth', 'waistFacingRadius', 'girthAtHip',
+	'liningWaistRadius', 'liningHemRadius', 'liningCutHemRadius'
+]);
+
 export function flaredBook(draft: Draft): Book {
+	const uneven = draft.figures.lengthFront !== undefined;
 	return {
-		recipe: (name) => recipes[name]?.(draft) ?? null,
+		recipe: (name) => (uneven && ofArcs.has(name) ? null : recipes[name]?.(draft) ?? null),
 		mm: (name) => figureOf(name, draft) ?? (name === 'hipDepth' ? draft.figures.hipDepth : undefined)
 	};
 }

@@ -16,8 +16,8 @@ export function openingRecipe({ skirt, figures }: Draft): Recipe | null {
 	if (least === undefined || least <= 0) return null;
 	const says = 'the shortest loop of cloth past its end reaches round the hip';
 	const name = 'least opening below the waist seam';
-	// Over a shaped band the string bends at the waist seam, and no short sum follows it.
-	if (skirt.band.kind === 'contour') return { of: name, steps: [], says };
+	// Over a shaped band the string bends at the waist seam, round an uneven waist it follows no arc: no short sum does.
+	if (skirt.band.kind === 'contour' || figures.lengthFront !== undefined) return { of: name, steps: [], says };
 	// The lining's, where its own is the longer.
 	const own = skirt.lining !== null && skirt.lining.share !== null && lining >= least;
 	const share = own ? liningShare(skirt) : skirt.share;
