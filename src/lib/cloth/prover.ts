@@ -23,7 +23,7 @@ export class Prover {
 	private share = 200;
 	private turn = 0;
 
-	constructor(private readonly problem: Problem, private readonly regions: Regions, private readonly length: number) {
+	constructor(private readonly problem: Problem, private readonly regions: Regions, readonly length: number) {
 		this.castsLeft = this.casts([], 0);
 	}
 

@@ -21,29 +21,30 @@ export function* shortest(problem: Problem, limit: Limit, seed: number): Generat
 	yield answer();
 	/** To within 1 mm of the best: is there a layout that is shorter still? */
 	const aim = (): number => (improver.best ? improver.best.length - within : most);
+	let held: Prover | null = null;
 	const prove = (share: number, target = aim()): 'none' | 'open' | 'shorter' => {
-		const result = target <= bound ? 'none' : new Prover(problem, regions, target).run(limit.part(share));
+		// At the same length it goes on from where it was broken off.
+		if (held?.length !== target) held = new Prover(problem, regions, target);
+		const result = target <= bound ? 'none' : held.run(limit.part(share));
 		if (result === 'open') return 'open';
 		if (result !== 'none') return improver.take(result) ? 'shorter' : 'open';
 		bound = Math.max(bound, target);
 		impossible = !improver.best && target >= most;
 		return 'none';
 	};
-	// Many pieces are laid well first, unless the proof turns out to be quick.
-	if (pieces > 5 && prove(0.03) !== 'none') {
-		const stop = limit.part(pieces > 9 ? 0.4 : 0.1);
-		while (!stop()) {
-			improver.press(stop);
-			yield answer();
-		}
-	}
-	// Each better layout on the way sets the next aim.
-	let state: 'none' | 'open' | 'shorter' = 'shorter';
-	for (; state === 'shorter' && !proved() && !limit.over(); yield answer()) state = prove(0.5);
-	// Without a proof to 1 mm: the greatest length that still can be ruled out, nearer and nearer; and better layouts, in turn.
-	for (let part = 0.5; state !== 'none' && !proved() && !limit.over(); yield answer()) {
-		const stop = limit.part(0.15);
+	const press = (share: number): void => {
+		const stop = limit.part(share);
 		while (!stop()) improver.press(stop);
+	};
+	// A proof is quick where nothing shorter is left and slow where something is: so each try at it is soon broken off, then longer.
+	for (let share = 0.02; share < 0.5 && !proved() && !limit.over(); yield answer()) {
+		if (prove(share) !== 'open') continue;
+		press(pieces > 9 ? 2 * share : share);
+		share *= 2;
+	}
+	// Without a proof to 1 mm: the greatest length that still can be ruled out, nearer and nearer; and better layouts, in turn.
+	for (let part = 0.5; !proved() && !limit.over(); yield answer()) {
+		press(0.15);
 		const result = prove(0.3, bound + (aim() - bound) * part);
 		if (result === 'none') part = Math.min(1, part * 1.5);
 		else if (result === 'open') part /= 2;
