@@ -56,9 +56,16 @@ function placedOn(notch: Notch, piece: Piece, folded: boolean, turn: (p: Point) 
 /** Left of the way an edge runs, where the cloth lies. */
 const inside = ([x, y]: Point): Point => [0 - y, x];
 
+/** The point of an edge, between its ends, nearest to `p`. */
 function nearest(p: Point, { from, edge }: Stretch): Point {
-	if (edge.centre) return polar(edge.centre, distance(from, edge.centre), Math.atan2(p[1] - edge.centre[1], p[0] - edge.centre[0]));
+	const ends = [from, edge.end].sort((a, b) => distance(p, a) - distance(p, b));
+	if (edge.centre) {
+		const [a, b] = [subtract(from, edge.centre), subtract(p, edge.centre)];
+		const round = (Math.atan2(b[1], b[0]) - Math.atan2(a[1], a[0])) * Math.sign(edge.turn);
+		const gone = round - Math.floor(round / (2 * Math.PI)) * 2 * Math.PI;
+		return gone <= Math.abs(edge.turn) ? polar(edge.centre, distance(from, edge.centre), Math.atan2(b[1], b[0])) : ends[0]!;
+	}
 	const along = subtract(edge.end, from);
 	const part = ((p[0] - from[0]) * along[0] + (p[1] - from[1]) * along[1]) / (along[0] ** 2 + along[1] ** 2);
-	return add(from, scale(along, part));
+	return part > 0 && part < 1 ? add(from, scale(along, part)) : ends[0]!;
 }

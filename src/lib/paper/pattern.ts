@@ -1,8 +1,9 @@
 // A piece of the pattern with what the cutter needs to read on it: half of it where it lies on a fold, or whole.
 import type { Outline } from '../drafting/geometry/outline.ts';
 import { add, scale as scaledPoint, type Point } from '../drafting/geometry/point.ts';
+import { pointAlongRun, runOf } from '../drafting/geometry/run.ts';
 import type { AnyDraft } from '../drafting/style.ts';
-import { boxOf, pointOn } from './clip.ts';
+import { boxOf } from './clip.ts';
 import { viewPanel } from './diagrams/panel.ts';
 import { num, numUnit } from './diagrams/number.ts';
 import { area, stroke, words } from './diagrams/shape.ts';
@@ -43,9 +44,11 @@ export function patternDrawing(pattern: PatternPiece, draft: AnyDraft, options: 
 		shapes.push(...mirrorLines(piece, turn));
 	}
 	shapes.push(...grainLine(piece, folded, turn), ...innerLines(piece, folded, turn));
-	for (const { from, edge } of edgesIn(piece, 'stitch')) {
-		const inner = [folded ? 0.3 : 0.5, 0.7].map((part) => pointOn(from, edge, part)).find(([, y]) => !folded || y > 0);
-		const says = edge.name === 'waist' ? 'waist stitch line' : edge.name === 'hem' ? 'hem fold line' : 'stitch line';
+	// A smooth curve is many edges of one name, and is told once.
+	for (const name of new Set(edgesIn(piece, 'stitch').map(({ edge }) => edge.name))) {
+		const run = runOf(piece.stitch.edges.some((edge) => edge.name === name) ? piece.stitch : piece.hole!.stitch, name);
+		const inner = [folded ? 0.3 : 0.5, 0.7].map((part) => pointAlongRun(run, part)).find(([, y]) => !folded || y > 0);
+		const says = name === 'waist' ? 'waist stitch line' : name === 'hem' ? 'hem fold line' : 'stitch line';
 		if (inner) shapes.push(words(turn(inner), says, 'small', { anchor: 'middle' }));
 	}
 	shapes.push(...notchShapes(piece, folded, turn));
