@@ -37,7 +37,7 @@ async function ask(page: Page, skirt: string, second: string): Promise<void> {
 
 const used = (page: Page) => page.locator('.result .number');
 const nextMeasurement = (page: Page, name: string) => page.getByRole('link', { name: `Next: ${name}` }).click();
-const result = (page: Page, of: string) => page.getByRole('row', { name: new RegExp(`^${of}`) }).locator('.result');
+const result = (page: Page, of: string) => page.getByRole('row', { name: new RegExp(`^${of}(?! of the lining)`) }).locator('.result');
 
 /** In inches with fractions, on a phone. */
 async function measureInInches(page: Page, skirt: string): Promise<void> {
