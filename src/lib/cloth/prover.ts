@@ -23,7 +23,8 @@ export class Prover {
 	private share = 200;
 	private turn = 0;
 
-	constructor(private readonly problem: Problem, private readonly regions: Regions, readonly length: number) {
+	/** `welcome`: a layout this long is good news too, though it is longer than what is asked after. */
+	constructor(private readonly problem: Problem, private readonly regions: Regions, readonly length: number, private readonly welcome = length) {
 		this.castsLeft = this.casts([], 0);
 	}
 
@@ -65,7 +66,7 @@ export class Prover {
 	}
 
 	private begin(cast: readonly number[]): Search {
-		return new Search(this.problem, this.regions, cast, this.length, (places) => compact(this.problem, this.regions, cast, places, this.length, 3));
+		return new Search(this.problem, this.regions, cast, this.length, (places) => compact(this.problem, this.regions, cast, places, this.welcome, 3));
 	}
 
 	/** Largest pieces first; where they alone can't lie, nothing follows. */

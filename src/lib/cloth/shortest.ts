@@ -1,6 +1,6 @@
 // The shortest layout of a question, better and better, with what is proved so far.
 import { placementsOf, within, type Answer } from './answer.ts';
-import { Improver } from './improve.ts';
+import { Improver, shorterBy } from './improve.ts';
 import type { Problem } from './problem.ts';
 import { Prover } from './prover.ts';
 import { Regions } from './regions.ts';
@@ -24,7 +24,7 @@ export function* shortest(problem: Problem, limit: Limit, seed: number): Generat
 	let held: Prover | null = null;
 	const prove = (share: number, target = aim()): 'none' | 'open' | 'shorter' => {
 		// At the same length it goes on from where it was broken off.
-		if (held?.length !== target) held = new Prover(problem, regions, target);
+		if (held?.length !== target) held = new Prover(problem, regions, target, Math.max(target, (improver.best?.length ?? most) - 2 * shorterBy));
 		const result = target <= bound ? 'none' : held.run(limit.part(share));
 		if (result === 'open') return 'open';
 		if (result !== 'none') return improver.take(result) ? 'shorter' : 'open';
