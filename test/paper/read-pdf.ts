@@ -17,6 +17,8 @@ export interface PrintedSheet {
 	readonly width: number;
 	readonly height: number;
 	readonly strokes: readonly Stroke[];
+	/** Filled shapes of three corners, in the order they were drawn. */
+	readonly wedges: readonly (readonly [Point, Point, Point])[];
 	readonly words: string;
 	/** The least distance of any ink from the sheet's edge, in whole pixels of half a millimetre, mm. */
 	readonly clear: number;
@@ -49,7 +51,7 @@ export function readPdf(bytes: Uint8Array): Printed {
 		const sheets = sizes.map(([width, height], i): PrintedSheet => {
 			const page = String(i + 1);
 			const svg = String(poppler('pdftocairo', ['-svg', '-noshrink', '-nocenter', '-f', page, '-l', page, file, '-']));
-			return { width, height, strokes: strokesOf(svg, height), words: words[i]!, clear: clearOf(readFileSync(join(folder, `ink-${page.padStart(digits, '0')}.pgm`))) };
+			return { width, height, strokes: strokesOf(svg, height), wedges: wedgesOf(svg, height), words: words[i]!, clear: clearOf(readFileSync(join(folder, `ink-${page.padStart(digits, '0')}.pgm`))) };
 		});
 		return { info, sheets };
 	} finally {
@@ -64,6 +66,17 @@ function strokesOf(svg: string, height: number): readonly Stroke[] {
 		const weight = Number(/stroke-width:([\d.]+)/.exec(style!)?.[1]) * Math.sqrt(Math.abs(a * e - b * c)) * POINT;
 		const dashes = /stroke-dasharray:([^;]+)/.exec(style!)?.[1]?.split(',').length ?? 0;
 		return { points: pointsOf(d!).map(put), curved: d!.includes('C'), weight, dashes };
+	});
+}
+
+function wedgesOf(svg: string, height: number): PrintedSheet['wedges'] {
+	return [...svg.matchAll(/<path style="[^"]*fill:rgb[^"]*" d="([^"]*)"(?: transform="matrix\(([^)]*)\)")?/g)].flatMap(([, d, matrix]) => {
+		const [a, b, c, e, x, y] = matrix === undefined ? [1, 0, 0, 1, 0, 0] : (matrix.split(',').map(Number) as [number, number, number, number, number, number]);
+		const put = ([px, py]: Point): Point => [(a * px + c * py + x) * POINT, height - (b * px + e * py + y) * POINT];
+		const [p, q, r, again, more] = pointsOf(d!).map(put);
+		// Closed, and whatever is moved to after that is no corner.
+		const three = p && q && r && (!again || Math.hypot(again[0] - p[0], again[1] - p[1]) < 1e-6) && (!more || Math.hypot(more[0] - p[0], more[1] - p[1]) < 1e-6);
+		return three ? [[p, q, r] as const] : [];
 	});
 }
 

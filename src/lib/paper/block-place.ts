@@ -73,7 +73,10 @@ export function placeBlocks(drawing: Drawing, grid: Grid, boxes: readonly Box[])
 		const wanted = turnPoint(block.wanted, grid.turned);
 		const lines = block.shapes.flatMap((shape) => (shape.shape === 'path' ? [turnPath(shape.path, grid.turned)] : []));
 		const size = around([room(labels), ...(lines.length ? [padded(at(boxOf(lines), [-wanted[0], -wanted[1]]))] : [])]);
-		const place = nearestFree(wanted, size, boxes, inkOn, pieces, taken);
+		// A word far from its line or notch says nothing: only what belongs to the whole piece may go further.
+		const alone = block.labels.length === 1 && block.shapes.length === 0;
+		const place = nearestFree(wanted, size, boxes, inkOn, pieces, taken, alone ? NEAR : null, labels.every(({ rank }) => (rank ?? 0) === 0));
+		if (!place) continue;
 		taken.push(at(size, place.at));
 		const by: Point = [place.at[0] - wanted[0], place.at[1] - wanted[1]];
 		const put = out[place.sheet]!;
@@ -102,8 +105,19 @@ const SIDE = 5;
 /** How far apart the places are that are tried. */
 const APART = 6;
 
-/** The nearest place inside a piece and off every line; where there is none, off every line; else where it was wanted. */
-function nearestFree(wanted: Point, size: Box, boxes: readonly Box[], inkOn: (sheet: number) => InkMap, pieces: readonly (readonly Point[])[], taken: readonly Box[]): { at: Point; sheet: number } {
+/** How many rings of places are tried for a single word, and on how many sheets. */
+const NEAR = { rings: 8, sheets: 2 } as const;
+const FAR = { rings: Infinity, sheets: 12 } as const;
+
+/**
+ * The nearest place inside a piece and off every line; where there is none, off every line; else where it was wanted,
+ * if it must be written at all.
+ */
+function nearestFree(
+	wanted: Point, size: Box, boxes: readonly Box[], inkOn: (sheet: number) => InkMap, pieces: readonly (readonly Point[])[], taken: readonly Box[],
+	near: typeof NEAR | null, must: boolean
+): { at: Point; sheet: number } | null {
+	const search = near ?? FAR;
 	const away = (p: Point): number => Math.hypot(p[0] - wanted[0], p[1] - wanted[1]);
 	// Where the block's place may lie so that the block is whole on the sheet, and the nearest of them.
 	const spans = boxes.map((box, sheet) => {
@@ -115,26 +129,26 @@ function nearestFree(wanted: Point, size: Box, boxes: readonly Box[], inkOn: (sh
 	if (!first) throw new Error(`no sheet holds a block of words ${size.to[0] - size.from[0]} mm wide`);
 	const inPiece = ({ from, to }: Box): boolean => pieces.length === 0 || pieces.some((corners) => within([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], corners));
 	for (const wants of [inPiece, () => true]) {
-		for (const { sheet, low, high, near } of spans.slice(0, 12)) {
+		for (const { sheet, low, high, near } of spans.slice(0, search.sheets)) {
 			const inked = inkOn(sheet);
 			const free = (stand: Point): boolean => {
 				const here = at(size, stand);
 				return !inked(here) && !taken.some((other) => overlap(other, here)) && wants(here);
 			};
-			for (const ring of ringsAround(near, low, high)) {
+			for (const ring of ringsAround(near, low, high, search.rings)) {
 				const [stand] = ring.filter(free).sort((a, b) => away(a) - away(b));
 				if (stand) return { at: stand, sheet };
 			}
 		}
 	}
-	return { at: first.near, sheet: first.sheet };
+	return must ? { at: first.near, sheet: first.sheet } : null;
 }
 
 /** Places round `near` within a box, a square ring after the other, so that the search ends near where it began. */
-function* ringsAround(near: Point, low: Point, high: Point): Generator<readonly Point[]> {
+function* ringsAround(near: Point, low: Point, high: Point, rings: number): Generator<readonly Point[]> {
 	const reach = Math.max(near[0] - low[0], high[0] - near[0], near[1] - low[1], high[1] - near[1]);
 	yield [near];
-	for (let ring = 1; ring * APART < reach + APART; ring++) {
+	for (let ring = 1; ring <= rings && ring * APART < reach + APART; ring++) {
 		const places: Point[] = [];
 		for (let i = -ring; i < ring; i++) for (const [x, y] of [[i, -ring], [ring, i], [-i, ring], [-ring, -i]] as const) {
 			const place: Point = [near[0] + x * APART, near[1] + y * APART];

@@ -61,7 +61,8 @@ export function patternDrawing(pattern: PatternPiece, draft: AnyDraft, options: 
 	return scaledDrawing({
 		alt: altOf(pattern, draft, options, whole), box, inkMargin: [0, 0, 0, 0],
 		shapes: [
-			...shapes, words(at, pieceTitle(piece), 'title', { anchor: 'start', shift: [0, -22] }),
+			// On a small drawing, words of single lines stand only where they have room.
+			...(options.scale === 1 ? shapes : shapes.map((shape) => (shape.shape === 'text' && shape.layer !== 'grain' ? { ...shape, rank: 1 } : shape))), words(at, pieceTitle(piece), 'title', { anchor: 'start', shift: [0, -22] }),
 			...blockLines(pattern, draft, options, whole).map((text, i) => words(at, text, 'small', { anchor: 'start', shift: [0, i * 19] }))
 		]
 	}, 1 / options.scale);
