@@ -20,7 +20,7 @@ export interface PrintedSheet {
 	/** Filled shapes of three corners, in the order they were drawn. */
 	readonly wedges: readonly (readonly [Point, Point, Point])[];
 	readonly words: string;
-	/** The least distance of any ink from the sheet's edge, in whole pixels of half a millimetre, mm. */
+	/** The least distance of any ink from the sheet's edge, in whole pixels, mm. */
 	readonly clear: number;
 }
 export interface Printed {
@@ -36,7 +36,8 @@ function poppler(program: string, args: readonly string[]): Buffer {
 	return stdout;
 }
 
-export function readPdf(bytes: Uint8Array): Printed {
+/** `dots`: pixels to the millimetre in which ink is looked for. */
+export function readPdf(bytes: Uint8Array, dots = 2): Printed {
 	const folder = mkdtempSync(join(tmpdir(), 'skirtwright-pdf-'));
 	try {
 		const file = join(folder, 'sheets.pdf');
@@ -46,12 +47,12 @@ export function readPdf(bytes: Uint8Array): Printed {
 		const sizes = [...info.matchAll(/Page +\d+ size: +([\d.]+) x ([\d.]+) pts/g)].map((m): Point => [Number(m[1]) * POINT, Number(m[2]) * POINT]);
 		// Form feeds end pages.
 		const words = String(poppler('pdftotext', ['-layout', file, '-'])).split('\f');
-		poppler('pdftoppm', ['-gray', '-r', '50.8', file, join(folder, 'ink')]);
+		poppler('pdftoppm', ['-gray', '-r', String(25.4 * dots), file, join(folder, 'ink')]);
 		const digits = String(count).length;
 		const sheets = sizes.map(([width, height], i): PrintedSheet => {
 			const page = String(i + 1);
 			const svg = String(poppler('pdftocairo', ['-svg', '-noshrink', '-nocenter', '-f', page, '-l', page, file, '-']));
-			return { width, height, strokes: strokesOf(svg, height), wedges: wedgesOf(svg, height), words: words[i]!, clear: clearOf(readFileSync(join(folder, `ink-${page.padStart(digits, '0')}.pgm`))) };
+			return { width, height, strokes: strokesOf(svg, height), wedges: wedgesOf(svg, height), words: words[i]!, clear: clearOf(readFileSync(join(folder, `ink-${page.padStart(digits, '0')}.pgm`)), dots) };
 		});
 		return { info, sheets };
 	} finally {
@@ -98,8 +99,8 @@ function pointsOf(d: string): readonly Point[] {
 	return points;
 }
 
-/** A picture of greys, two pixels to the millimetre: how many mm from its edge the nearest ink is. */
-function clearOf(pgm: Buffer): number {
+/** A picture of greys: how many mm from its edge the nearest ink is. */
+function clearOf(pgm: Buffer, dots: number): number {
 	const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString('latin1'));
 	if (!head) throw new Error('not a picture of greys');
 	const [wide, high] = [Number(head[1]), Number(head[2])];
@@ -108,7 +109,7 @@ function clearOf(pgm: Buffer): number {
 	for (let y = 0; y < high; y++) for (let x = 0; x < wide; x++) {
 		if (pgm[at + y * wide + x]! < 245) least = Math.min(least, x, y, wide - 1 - x, high - 1 - y);
 	}
-	return least / 2;
+	return least / dots;
 }
 
 export const lengthOf = (points: readonly Point[]): number => points.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - points[i]![0], y - points[i]![1]), 0);
