@@ -223,7 +223,7 @@ describe('a pattern printed and put together', () => {
 				try {
 					await prove(draft, options);
 				} catch (error) {
-					throw new Error(`draft ${n}, ${style}, ${JSON.stringify(options)}`, { cause: error });
+					throw new Error(`draft ${n}, ${style}, ${JSON.stringify(options)}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
 				}
 			}
 		}, 300_000);
