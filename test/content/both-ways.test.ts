@@ -9,6 +9,7 @@ import { terms } from '../../src/lib/lesson/term.ts';
 import { sampleTolerances } from '../../src/lib/lesson/tolerance.ts';
 import { treeOf } from '../../src/lib/lesson/tree.ts';
 import { drawingsFor } from '../../src/lib/ui/lesson/drawings.ts';
+import { workingsFor } from '../../src/lib/ui/lesson/workings.ts';
 import Nodes from '../../src/lib/ui/lesson/Nodes.svelte';
 import { partText } from '../../src/lib/ui/lesson/part-text.ts';
 import PartView from '../../src/lib/ui/lesson/PartView.svelte';
@@ -30,7 +31,7 @@ test.each(parts.map(({ lesson, id, text }) => [lesson.slug, id, lesson, text] as
 		const draft = sampleDraft(lesson.style, unit);
 		const part = lesson.parts.find((part) => part.id === id);
 		const reader = {
-			draft, example: draft, drawings: part ? drawingsFor(part, draft, unit) : {}, terms, tolerances: sampleTolerances, sample: true, unit, here: null,
+			draft, workings: part ? workingsFor(part, draft, null, unit) : {}, drawings: part ? drawingsFor(part, draft, unit) : {}, terms, tolerances: sampleTolerances, sample: true, unit, here: null,
 			ticked: () => false, clearance: 'none' as const
 		};
 		const html = (props: { text: Component<Record<string, unknown>>; given?: Record<string, unknown> }) => read(render(PartView, { props: { ...props, reader } }).body);

@@ -8,10 +8,11 @@ import { checkInput } from '../../src/lib/drafting/input.ts';
 import { figureOf, figures } from '../../src/lib/lesson/figure.ts';
 import { sampleDraft, sampleRules } from '../../src/lib/lesson/sample.ts';
 import { skirtInput } from '../../src/lib/lesson/skirt-input.ts';
-import { workingsOf } from '../../src/lib/lesson/flared-working.ts';
+import { workingNames, workingsOf } from '../../src/lib/lesson/flared-working.ts';
 import { sampleTolerances } from '../../src/lib/lesson/tolerance.ts';
 import { terms } from '../../src/lib/lesson/term.ts';
 import { drawingsFor } from '../../src/lib/ui/lesson/drawings.ts';
+import { workingsFor } from '../../src/lib/ui/lesson/workings.ts';
 import { partText } from '../../src/lib/ui/lesson/part-text.ts';
 import PartView from '../../src/lib/ui/lesson/PartView.svelte';
 import type { Reader } from '../../src/lib/ui/lesson/reader.ts';
@@ -40,8 +41,11 @@ function draftOf(measured: { waist: number; hip?: number | undefined; waistToHip
 	return draft.value;
 }
 
+/** As a part that shows each of them. */
+const everySum = { uses: workingNames.map((of) => ({ name: 'Working', attributes: { of }, line: 1, step: null })) };
+
 const readerOf = (draft: Draft, unit: Unit, rest: Partial<Reader> = {}): Reader => ({
-	draft, example, drawings: {}, terms, tolerances: sampleTolerances, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
+	draft, workings: workingsFor(everySum, draft, rest.sample ? null : sampleDraft(lesson.style, unit), unit), drawings: {}, terms, tolerances: sampleTolerances, sample: false, unit, here: null, ticked: () => false, clearance: 'none', ...rest
 });
 
 /** What can't be told before hip, or waist to hip, is measured. */

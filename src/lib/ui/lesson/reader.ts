@@ -5,6 +5,7 @@ import type { Draft } from '$lib/drafting/draft.ts';
 import type { Terms } from '$lib/lesson/term.ts';
 import type { Tolerances } from '$lib/lesson/tolerance.ts';
 import type { Drawing } from '$lib/paper/drawing.ts';
+import type { BothWorkings } from './workings.ts';
 
 /** How far a learner's numbers are on the way to the scissors. */
 export type Clearance = 'none' | 'asked' | 'cleared' | 'returned' | 'void';
@@ -23,10 +24,10 @@ export interface StepShown {
 /** Every field may be a getter, so that the text follows when the numbers change. */
 export interface Reader {
 	readonly draft: Draft;
-	/** The sample's draft, for worked examples; the same as `draft` for a reader without numbers. */
-	readonly example: Draft;
 	/** By name: only those that this part uses, drawn from the draft. */
 	readonly drawings: Readonly<Record<string, Drawing>>;
+	/** By name: the sums that this part shows. */
+	readonly workings: Readonly<Record<string, BothWorkings>>;
 	/** By name: the terms that this part links. */
 	readonly terms: Terms;
 	/** What the reader's class sets; the sample's for a reader in none. */

@@ -1,6 +1,7 @@
 import { error } from '@sveltejs/kit';
 import { unitOf } from '$lib/ui/lesson/address.ts';
 import { drawingsFor } from '$lib/ui/lesson/drawings.ts';
+import { workingsFor } from '$lib/ui/lesson/workings.ts';
 import { sampleDraft } from '$lib/lesson/sample.ts';
 import { termsOf } from '$lib/lesson/term.ts';
 import { lessonOf } from '$lib/ui/lesson/shelf.ts';
@@ -16,7 +17,7 @@ export const load: PageServerLoad = ({ params, url }) => {
 	const link = (to: number) => lesson.parts[to] && { id: lesson.parts[to].id, title: lesson.parts[to].title };
 	return {
 		mast: { back: { href: `/lessons/${lesson.slug}${url.search}`, label: lesson.title } },
-		unit, draft, drawings: drawingsFor(part, draft, unit), terms: termsOf(part),
+		unit, draft, drawings: drawingsFor(part, draft, unit), workings: workingsFor(part, draft, null, unit), terms: termsOf(part),
 		lesson: { slug: lesson.slug, title: lesson.title },
 		part: { id: part.id, title: part.title, kind: part.kind, minutes: part.minutes, waits: part.waits, steps: part.steps.length },
 		parts: lesson.parts.map(({ id, title, minutes, kind }) => ({ id, title, minutes, kind })),

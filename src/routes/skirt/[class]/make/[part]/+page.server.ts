@@ -7,6 +7,7 @@ import { readClass } from '$lib/server/class.ts';
 import { skirtDesk } from '$lib/server/desk.ts';
 import { readEvents } from '$lib/server/log.ts';
 import { drawingsFor } from '$lib/ui/lesson/drawings.ts';
+import { workingsFor } from '$lib/ui/lesson/workings.ts';
 import { lessonOf } from '$lib/ui/lesson/shelf.ts';
 import { drawIds, sayInForm } from '../../said.server.ts';
 import { readMade, typedMade } from '../made-form.ts';
@@ -30,7 +31,7 @@ export const load: PageServerLoad = async ({ locals: { sql, asker, membership },
 	return {
 		part: { id: part.id, title: part.title, kind: part.kind, minutes: part.minutes, waits: part.waits, steps: part.steps },
 		stage: stages.findIndex(({ id }) => id === part.id),
-		draft, plan, example, sample: plan === example, drawings: drawingsFor(part, draft, unit), terms: termsOf(part),
+		draft, plan, sample: plan === example, drawings: drawingsFor(part, draft, unit), workings: workingsFor(part, draft, plan === example ? null : example, unit), terms: termsOf(part),
 		ids: drawIds(2),
 		mast: { ...mast, back: { href: root, label: 'My skirt' }, right: { href: `${root}/draft`, label: 'My draft' } }
 	};
