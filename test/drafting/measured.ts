@@ -21,15 +21,34 @@ export function chordPoints(from: Point, edge: Edge, chords = most): readonly Po
 	return points;
 }
 
-const along = (points: readonly Point[]): number =>
-	points.slice(1).reduce((sum, point, i) => sum + Math.hypot(point[0] - points[i]![0], point[1] - points[i]![1]), 0);
+/** The same chords one by one, without a list of them: a nightly run walks a billion. */
+function eachChord(from: Point, edge: Edge, use: (ax: number, ay: number, bx: number, by: number) => void): void {
+	let [x, y] = from;
+	if (edge.centre) {
+		const [cx, cy] = edge.centre;
+		const radius = Math.hypot(x - cx, y - cy);
+		const start = Math.atan2(y - cy, x - cx);
+		const chords = enough(edge);
+		for (let i = 1; i < chords; i++) {
+			const angle = start + (edge.turn * i) / chords;
+			const [nextX, nextY] = [cx + radius * Math.cos(angle), cy + radius * Math.sin(angle)];
+			use(x, y, nextX, nextY);
+			[x, y] = [nextX, nextY];
+		}
+	}
+	use(x, y, ...edge.end);
+}
 
 /** The edges of a run are walked one after the other. */
 export function walked(outline: Outline, name: string): number {
-	let [sum, found] = [0, false];
+	let sum = 0;
+	let found = false;
 	let from = outline.start;
 	for (const edge of outline.edges) {
-		if (edge.name === name) [sum, found] = [sum + along(chordPoints(from, edge, enough(edge))), true];
+		if (edge.name === name) {
+			found = true;
+			eachChord(from, edge, (ax, ay, bx, by) => { sum += Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2); });
+		}
 		from = edge.end;
 	}
 	if (!found) throw new Error(`no edge ${name}`);
@@ -42,15 +61,11 @@ export function surveyed(outline: Outline): number {
 	let slivers = 0;
 	let from = outline.start;
 	for (const edge of outline.edges) {
-		const points = chordPoints(from, edge);
-		for (let i = 1; i < points.length; i++) {
-			const [a, b] = [points[i - 1]!, points[i]!];
-			twice += a[0] * b[1] - b[0] * a[1];
-			if (edge.centre) {
-				const chord = Math.hypot(b[0] - a[0], b[1] - a[1]);
-				slivers += (Math.sign(edge.turn) * chord ** 3) / (12 * Math.hypot(a[0] - edge.centre[0], a[1] - edge.centre[1]));
-			}
-		}
+		const radius = edge.centre ? Math.hypot(from[0] - edge.centre[0], from[1] - edge.centre[1]) : Infinity;
+		eachChord(from, edge, (ax, ay, bx, by) => {
+			twice += ax * by - bx * ay;
+			slivers += (Math.sign(edge.turn) * ((bx - ax) ** 2 + (by - ay) ** 2) ** 1.5) / (12 * radius);
+		});
 		from = edge.end;
 	}
 	return twice / 2 + slivers;
