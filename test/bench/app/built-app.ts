@@ -52,8 +52,8 @@ export interface BuiltApp {
 	readonly learner: { readonly session: string; readonly memberId: string; readonly classId: string };
 }
 
-/** Starts it, lends it, and takes all of it away. */
-export async function withBuiltApp<T>(use: (app: BuiltApp) => Promise<T>): Promise<T> {
+/** Starts it, lends it with the demo learner of that name signed in, and takes all of it away. */
+export async function withBuiltApp<T>(use: (app: BuiltApp) => Promise<T>, learner = 'Ines'): Promise<T> {
 	await buildIfNeeded(`${root.replace(/\/$/, '')}/`, () => {});
 	const folder = mkdtempSync(join(tmpdir(), 'skirtwright-bench-'));
 	chmodSync(folder, 0o755);
@@ -63,7 +63,7 @@ export async function withBuiltApp<T>(use: (app: BuiltApp) => Promise<T>): Promi
 		const embedded = await startEmbedded(join(folder, 'postgres'));
 		const sql = openDatabase(embedded.url, { max: 1 });
 		try {
-			return await use({ port, databaseUrl: embedded.url, learner: await signIn(sql) });
+			return await use({ port, databaseUrl: embedded.url, learner: await signIn(sql, learner) });
 		} finally {
 			await sql.end({ timeout: 1 });
 			await embedded.leave();
@@ -74,8 +74,8 @@ export async function withBuiltApp<T>(use: (app: BuiltApp) => Promise<T>): Promi
 	}
 }
 
-async function signIn(sql: Sql): Promise<BuiltApp['learner']> {
-	const [member] = await sql`select id, class_id, person_id from members where role = 'learner' and status = 'admitted' order by asked_at, id limit 1`;
-	if (!member) throw new Error('the demo class has no learner');
+async function signIn(sql: Sql, name: string): Promise<BuiltApp['learner']> {
+	const [member] = await sql`select id, class_id, person_id from members where role = 'learner' and status = 'admitted' and name = ${name}`;
+	if (!member) throw new Error(`the demo class has no ${name}`);
 	return { session: await beginSession(sql, { id: member.person_id, canTeach: false }), memberId: member.id, classId: member.class_id };
 }
