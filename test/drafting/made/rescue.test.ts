@@ -8,6 +8,7 @@ import type { AsMade } from '../../../src/lib/drafting/made/reading.ts';
 import { rescueCodes, type RescueCode } from '../../../src/lib/drafting/made/rescue-code.ts';
 import { lookCodes, rescue, rescuePaths, rescuesAt, type RescueDraft } from '../../../src/lib/drafting/made/rescue.ts';
 import { anySkirt, ansurBody, nhanesBody, seeded, type MeasuredBody } from '../bodies.ts';
+import { bodies } from '../sound.ts';
 import { chordPoints, walked } from '../measured.ts';
 import { draftOf } from './sample.ts';
 import { wrong } from './wrong.ts';
@@ -371,7 +372,7 @@ test('On any body and skirt every way that is offered clears its fault, stays fi
 	const random = seeded(97);
 	const met = new Map<OptionCode, number>();
 	const kept = { met: 0, refused: 0 };
-	const count = Number(process.env.BODIES ?? 2000) / 4;
+	const count = bodies / 4;
 	for (let i = 0; i < count; i++) {
 		const known: MeasuredBody = i % 2 ? ansurBody(random) : nhanesBody(random);
 		const body: Body = i % 10 === 0 ? { waist: known.waist } : known;
