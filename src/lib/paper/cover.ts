@@ -152,8 +152,9 @@ function pageMap(pieces: readonly ShownPiece[], room: Room): readonly Item[] {
 	for (let scale = 1 / 8; ; scale *= 0.96) {
 		let [x, y, tall] = [room.left, room.top, 0];
 		const places: Point[] = [];
-		for (const { all } of maps) {
-			const [wide, high] = [(all.to[0] - all.from[0]) * scale, (all.to[1] - all.from[1]) * scale + 6];
+		for (const { all, title } of maps) {
+			// A slim piece takes as much room as its name.
+			const [wide, high] = [Math.max((all.to[0] - all.from[0]) * scale, textLength(title, 'labelStrong', 9)), (all.to[1] - all.from[1]) * scale + 6];
 			if (x > room.left && x + wide > room.right) [x, y, tall] = [room.left, y - tall - gap, 0];
 			places.push([x, y - high]);
 			[x, tall] = [x + wide + gap, Math.max(tall, high)];
