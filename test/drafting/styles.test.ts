@@ -154,3 +154,8 @@ test('Where the band sits moves the hip against the waist seam by nothing, half 
 	const depth = (sits: string) => draftOf({ band: { depth: 5, sits } }).figures.hipDepth;
 	expect([depth('above'), depth('centred'), depth('below')]).toEqual([200, 175, 150]);
 });
+
+test('A style that nobody drafts is answered with those that can be', () => {
+	const read = checkAnyInput({ unit: 'cm', body: { waist: 74 }, skirt: { style: 'bell', share: 0.5, length: 58 } });
+	expect(!read.ok && read.issues.map(({ code, path, expected }) => ({ code, path, expected }))).toEqual([{ code: 'not-one-of', path: 'skirt.style', expected: ['flared', 'tiered', 'pleated'] }]);
+});

@@ -53,7 +53,7 @@ onEachServer('cards', (database) => {
 		expect(kept!.bytes).toBe(32);
 	});
 
-	test('a new card ends the old one and the sessions that began with it, and no other', async () => {
+	test('a new card ends the old one, the sessions that began with it, and the one from joining', async () => {
 		const sql = database();
 		const room = await makeRoom(sql);
 		const wen = await makeLearner(sql, room, 'Wen');
@@ -65,8 +65,18 @@ onEachServer('cards', (database) => {
 		expect(await proveSecret(sql, old.secret)).toBeNull();
 		expect(codes(await proveWords(sql, { classId: room.classId, words: old.words.join(' ') }, 'a'))).toEqual(['card-words-wrong']);
 		expect(await openSession(sql, lost.id, null)).toBeNull();
-		expect(await openSession(sql, wen.sessionId, null)).not.toBeNull();
+		expect(await openSession(sql, wen.sessionId, null)).toBeNull();
 		expect((await proveSecret(sql, card.secret))?.person.id).toBe(wen.person.id);
+	});
+
+	test('a first card leaves the phone she joined on signed in', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const [wen, bea] = [await makeLearner(sql, room, 'Wen'), await makeLearner(sql, room, 'Bea')];
+		await makeCard(sql, room.teacher, wen.memberId);
+		expect(await openSession(sql, wen.sessionId, null)).not.toBeNull();
+		await makeCard(sql, room.teacher, wen.memberId);
+		expect(await openSession(sql, bea.sessionId, null)).not.toBeNull();
 	});
 
 	test('a learner who prints her own new card stays signed in where she did it', async () => {

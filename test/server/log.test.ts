@@ -181,6 +181,16 @@ onEachServer('the log', (database) => {
 		expect(logs.map(({ memberId, name, events }) => [memberId, name, events.length])).toEqual([[wen.memberId, 'Wen', 1], [bea.memberId, 'Bea', 0]]);
 	});
 
+	test('a helper who sews is among them, and one who only helps is not', async () => {
+		const sql = database();
+		const room = await makeRoom(sql);
+		const [jory, ines] = [await makeLearner(sql, room, 'Jory'), await makeLearner(sql, room, 'Ines')];
+		for (const { memberId } of [jory, ines]) await setRole(sql, room.teacher, room.classId, memberId, 'helper');
+		await appendEvents(sql, jory.asker, jory.memberId, [tick(1)]);
+		const logs = await readClassLogs(sql, room.teacher, room.classId);
+		expect(logs.map(({ name, role, events }) => [name, role, events.length])).toEqual([['Jory', 'helper', 1]]);
+	});
+
 	test('a member that nobody has is not found, whatever it is called', async () => {
 		const sql = database();
 		const wen = await makeLearner(sql, await makeRoom(sql), 'Wen');

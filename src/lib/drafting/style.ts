@@ -49,7 +49,11 @@ const readers = { tiered: readTiered, pleated: readPleated } as const;
 
 function readByStyle(value: unknown): Result<AnyInput> {
 	const style = styleIn(value);
-	if (style === undefined) return checkInput(value);
+	if (style === undefined) {
+		const flared = checkInput(value);
+		// Alone, the flared reader knows its own name only.
+		return flared.ok ? flared : refuse(...flared.issues.map((issue) => (issue.path === 'skirt.style' ? { ...issue, expected: ['flared', ...Object.keys(readers)] } : issue)));
+	}
 	const top = Fields.of(value, '', undefined)!;
 	const unit = top.word('unit', ['cm', 'mm', 'in'], 'required');
 	const within = { unit, issues: top.issues } as const;

@@ -33,7 +33,8 @@ function wordsOf(secret: string, turn: number): string[] {
 
 /**
  * Makes a new card for a member: her own, or one that her teacher prints. It is shown this once.
- * The card before it ends, and every session that began with that card; the asker's own session stays.
+ * The card before it ends, and with it every session that she comes in by without a passphrase, by that card, by a link or
+ * from joining: a lost phone is shut out. The asker's own session stays, and so do all when it is her first card.
  * `drawn` is the secret that came with the page of the form (drawSecret): sent twice, the form makes one card and shows
  * the same one.
  */
@@ -63,6 +64,11 @@ export async function makeCard(sql: Sql, asker: Asker, memberId: string, drawn?:
 		for (const { id } of ended) {
 			await sql`update sessions set card_id = null where card_id = ${id} and encode(digest, 'hex') = ${asker.sessionId}`;
 			await sql`delete from sessions where card_id = ${id}`;
+		}
+		if (ended.length > 0) {
+			await sql`
+				delete from sessions s using people p
+				where s.person_id = ${member.person_id} and p.id = s.person_id and p.passphrase_hash is null and encode(s.digest, 'hex') <> ${asker.sessionId}`;
 		}
 		// Which of a million pairs of words finds a card is settled by taking the next, not by chance alone.
 		let turn = 0;

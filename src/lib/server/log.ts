@@ -95,13 +95,16 @@ export interface MemberLog {
 }
 
 /**
- * The logs of a class's learners, to work out its table and its queue from: who is where, flags, who waits. Readings
+ * The logs of a class's learners, and of the helpers who sew, to work out its table and its queue from: who is where, flags, who waits. Readings
  * are among them for the flags' sake; no figure of a body may be sent to a screen from here (opening.ts is for that).
  */
 export async function readClassLogs(sql: Sql, asker: Asker, classId: string): Promise<readonly MemberLog[]> {
 	await requireMay(sql, asker, classId, { resource: 'progress', action: 'read' });
 	const [members, rows] = await Promise.all([
-		sql`select id, name, role from members where class_id = ${classId} and status = 'admitted' and role = 'learner' order by asked_at, id`,
+		sql`
+			select id, name, role from members m
+			where class_id = ${classId} and status = 'admitted' and (role = 'learner' or role = 'helper' and exists (select from events e where e.member_id = m.id))
+			order by asked_at, id`,
 		sql<EventRow[]>`
 			select id, device, counter, by_person, kind, body, received_at, member_id from events where class_id = ${classId} order by position`
 	]);
