@@ -5,6 +5,7 @@ import { draftSkirt, type Draft } from '../../src/lib/drafting/draft.ts';
 import { area } from '../../src/lib/drafting/geometry/measure.ts';
 import { checkInput } from '../../src/lib/drafting/input.ts';
 import { openingBelow } from '../../src/lib/drafting/opening.ts';
+import { checkAnyInput } from '../../src/lib/drafting/style.ts';
 import { seeded } from './bodies.ts';
 import { walked } from './measured.ts';
 
