@@ -20,14 +20,13 @@ const edge = (name: string, from: number, to: number): SeamEdge => ({ piece: 'ba
 export function stripPieces(band: StripBand): readonly Piece[] {
 	const { depth, allowances } = band;
 	const length = band.seam + band.underlap;
-	const line = { centre: null, turn: 0 } as const;
 	const stitch: Outline = {
 		start: [0, 0],
 		edges: [
-			{ ...line, name: 'waist', end: [length, 0] },
-			{ ...line, name: 'last end', end: [length, 2 * depth] },
-			{ ...line, name: 'facing', end: [0, 2 * depth] },
-			{ ...line, name: 'first end', end: [0, 0] }
+			{ centre: null, turn: 0, name: 'waist', end: [length, 0] },
+			{ centre: null, turn: 0, name: 'last end', end: [length, 2 * depth] },
+			{ centre: null, turn: 0, name: 'facing', end: [0, 2 * depth] },
+			{ centre: null, turn: 0, name: 'first end', end: [0, 0] }
 		]
 	};
 	const cut = cutOf(stitch, (name) => (name.endsWith('end') ? allowances.seam : allowances.waist));

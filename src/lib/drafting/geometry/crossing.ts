@@ -27,12 +27,10 @@ export function crossesItself(outline: Outline, within = 1e-6): boolean {
 }
 
 function meetElsewhere(a: Stretch, b: Stretch, within: number): boolean {
-	const joins = (corner: Point): boolean => distance(corner, b.from) <= within || distance(corner, b.edge.end) <= within;
-	const shared = [a.from, a.edge.end].filter(joins);
+	const shared = [a.from, a.edge.end].filter((corner) => distance(corner, b.from) <= within || distance(corner, b.edge.end) <= within);
 	// Carriers that touch at a corner meet nowhere else, and where exactly they meet rounding can't tell.
 	if (shared.some((corner) => Math.abs(cross(wayAt(a, corner), wayAt(b, corner))) < touching)) return false;
-	const elsewhere = (point: Point): boolean => shared.every((corner) => distance(corner, point) > within);
-	return meetings(carrierOf(a), carrierOf(b)).some((point) => elsewhere(point) && on(a, point) && on(b, point));
+	return meetings(carrierOf(a), carrierOf(b)).some((point) => shared.every((corner) => distance(corner, point) > within) && on(a, point) && on(b, point));
 }
 
 /** Edges whose directions differ by less, radians, run on into each other. */
